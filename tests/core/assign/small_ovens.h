@@ -1,0 +1,23 @@
+// Small ovens for tests: random stays, and exhaustive search over every program of whole-degree
+// settings at whole minutes.
+#pragma once
+
+#include <vector>
+
+#include "core/assign/oven_pairs.h"
+#include "core/problem/schedule.h"
+#include "tests/support/for_each_seed.h"
+
+namespace suppertide::test {
+
+[[nodiscard]] Oven smallOven(Random& random);
+[[nodiscard]] OvenStay smallStay(Random& random, std::int64_t horizon);
+
+/// Minute by minute, every temperature that some program reaches within all bands.
+[[nodiscard]] bool someProgramKeeps(const Oven& oven, const std::vector<OvenStay>& stays,
+                                    std::int64_t horizon);
+
+/// Whether this program keeps the stay, looked at minute by minute.
+[[nodiscard]] bool programKeeps(const Oven& oven, const OvenProgram& program, const OvenStay& stay);
+
+} // namespace suppertide::test
