@@ -1,0 +1,47 @@
+// Exchange: our JSON for everything (recipes, kitchens, occasions with their layouts), described by
+// resources/schema/suppertide-exchange.schema.json. Import names the place of every error and takes
+// all or nothing; export then import gives the same values.
+#pragma once
+
+#include <filesystem>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/library/library.h"
+
+namespace suppertide {
+
+/// What a file holds, each list sorted by id.
+struct ExchangeContent
+{
+    std::vector<Recipe> recipes;
+    std::vector<Kitchen> kitchens;
+    std::vector<OccasionRecord> occasions;
+
+    friend bool operator==(const ExchangeContent&, const ExchangeContent&) = default;
+};
+
+/// Faults of form and of meaning (faultsOf recipe, kitchen, occasion); `forCook` has one line an
+/// error, "recipes[2] (roast-roots).steps[1].duration: …", the first 20 of them. `name` is the
+/// file's, for the message.
+[[nodiscard]] Result<ExchangeContent> readExchange(std::string_view json, std::string_view name);
+[[nodiscard]] Result<ExchangeContent> readExchangeFile(const std::filesystem::path& file);
+
+[[nodiscard]] std::string writeExchange(const ExchangeContent& content);
+/// Written beside the file first and then put in its place, so that no half file is left.
+[[nodiscard]] Result<void> writeExchangeFile(const ExchangeContent& content,
+                                             const std::filesystem::path& file);
+
+/// The content as a change to a state: what has the id of something there replaces it.
+[[nodiscard]] LibraryState imported(LibraryState state, const ExchangeContent& content);
+
+/// Single things, for the store's rows.
+[[nodiscard]] std::string writeRecipe(const Recipe& recipe);
+[[nodiscard]] std::string writeKitchen(const Kitchen& kitchen);
+[[nodiscard]] std::string writeOccasion(const OccasionRecord& record);
+[[nodiscard]] Result<Recipe> readRecipe(std::string_view json);
+[[nodiscard]] Result<Kitchen> readKitchen(std::string_view json);
+[[nodiscard]] Result<OccasionRecord> readOccasion(std::string_view json);
+
+} // namespace suppertide

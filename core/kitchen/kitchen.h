@@ -1,0 +1,145 @@
+// Kitchen: what there is to cook with, and who cooks. Values only.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/base/civil_time.h"
+#include "core/base/id.h"
+#include "core/quantity/quantity.h"
+
+namespace suppertide {
+
+using KitchenId = Id<struct KitchenTag>;
+using KitchenItemId = Id<struct KitchenItemTag>; // oven, burner, appliance, vessel, cold place
+using CookId = Id<struct CookTag>;
+
+struct KitchenOven
+{
+    KitchenItemId id;
+    std::string name;
+    int shelves = 2;
+    Celsius low = Celsius::degrees(50);
+    Celsius high = Celsius::degrees(250);
+    bool hasFan = true;
+    bool hasGrill = false;
+    /// Thousandths of a °C a minute.
+    std::int64_t heatMilliCPerMin = 12'000;
+    std::int64_t coolMilliCPerMin = 3'000;
+
+    friend bool operator==(const KitchenOven&, const KitchenOven&) = default;
+};
+
+struct Burner
+{
+    KitchenItemId id;
+    std::string name; // "front left"
+    Length size;      // the widest pan that it takes
+    Power power;
+
+    friend bool operator==(const Burner&, const Burner&) = default;
+};
+
+struct Appliance
+{
+    KitchenItemId id;
+    std::string name;
+    std::string kind; // "blender"
+
+    friend bool operator==(const Appliance&, const Appliance&) = default;
+};
+
+struct Vessel
+{
+    KitchenItemId id;
+    std::string name;
+    std::string kind; // "wide pan"
+    Litres volume;
+    Length diameter;
+    int count = 1;
+
+    friend bool operator==(const Vessel&, const Vessel&) = default;
+};
+
+enum class ColdKind
+{
+    Fridge,
+    Freezer
+};
+
+struct ColdPlace
+{
+    KitchenItemId id;
+    std::string name;
+    ColdKind kind = ColdKind::Fridge;
+    Litres room; // to spare, not in all
+
+    friend bool operator==(const ColdPlace&, const ColdPlace&) = default;
+};
+
+/// What a cook is doing in some hours. Free: may work. AtHome: awake, but not working. Out or
+/// asleep otherwise.
+enum class Presence
+{
+    Free,
+    AtHome
+};
+
+/// From one clock time to a later one on the same day; 24:00 is {24, 0}.
+struct Hours
+{
+    ClockTime from;
+    ClockTime to;
+    Presence presence = Presence::Free;
+
+    friend bool operator==(const Hours&, const Hours&) = default;
+};
+
+struct HoursOfDay
+{
+    CivilDate date;
+    std::vector<Hours> hours; // rising, not overlapping; none: not there all day
+
+    friend bool operator==(const HoursOfDay&, const HoursOfDay&) = default;
+};
+
+struct KitchenCook
+{
+    CookId id;
+    std::string name;
+    bool isHost = true; // sits at table with the guests
+    std::vector<std::string> skills;
+    std::vector<Hours> usualHours{{{8, 0}, {23, 0}, Presence::Free}}; // of every day
+
+    friend bool operator==(const KitchenCook&, const KitchenCook&) = default;
+};
+
+struct Kitchen
+{
+    KitchenId id;
+    std::string name;
+    std::vector<KitchenOven> ovens;
+    std::vector<Burner> burners;
+    std::vector<Appliance> appliances;
+    std::vector<Vessel> vessels;
+    std::vector<ColdPlace> coldPlaces;
+    std::vector<KitchenCook> cooks;
+    Celsius roomTemperature = Celsius::degrees(20);
+
+    friend bool operator==(const Kitchen&, const Kitchen&) = default;
+};
+
+/// Something in a kitchen that cannot be, with its place in words.
+struct KitchenFault
+{
+    std::string place;
+    std::string sentence;
+
+    friend bool operator==(const KitchenFault&, const KitchenFault&) = default;
+};
+
+/// Ids twice, no name, ranges the wrong way round, rates or sizes of 0, hours that overlap. A
+/// kitchen without ovens is no fault: not every dinner needs one.
+[[nodiscard]] std::vector<KitchenFault> faultsOf(const Kitchen& kitchen);
+
+} // namespace suppertide
