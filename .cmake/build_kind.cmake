@@ -2,7 +2,9 @@
 set(suppertide_warnings
     -Wall -Wextra -Wpedantic -Wconversion -Wsign-conversion -Wshadow -Wold-style-cast
     -Wcast-qual -Wnon-virtual-dtor -Woverloaded-virtual -Wdouble-promotion -Wformat=2
-    -Wmissing-declarations)
+    -Wmissing-declarations
+    # Designated initialisers leave the rest at its default on purpose.
+    -Wno-missing-field-initializers)
 if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU")
     list(APPEND suppertide_warnings -Wuseless-cast -Wduplicated-cond -Wlogical-op)
 endif()
