@@ -1,0 +1,211 @@
+#include "core/planner/quick_start/quick_start.h"
+
+#include <algorithm>
+#include <limits>
+#include <utility>
+
+#include "core/planner/quick_start/finish.h"
+
+namespace suppertide::quick_start {
+
+namespace {
+
+constexpr std::size_t firstEjections = 300; // before something else is tried
+constexpr std::uint64_t freshStartPercent = 30;
+
+Penalties penaltiesOf(const Instance& instance,
+                      const IndexedVector<TaskIndex, std::int64_t>& weights)
+{
+    Penalties result(instance.blocks.size(), 1);
+    for (const BlockIndex block : instance.blocks.indices()) {
+        for (const BlockTask& task : instance.blocks[block].tasks) {
+            result[block] = std::max(result[block], 1 + weights[task.task]);
+        }
+    }
+    return result;
+}
+
+} // namespace
+
+QuickStart::QuickStart(const Problem& problem, Budget& budget, std::uint64_t seed, Better better)
+    : problem_(&problem), budget_(&budget), dice_(seed), better_(std::move(better)),
+      instances_(problem), meter_(problem), weights_(problem.tasks.size(), 0),
+      fewestLeft_(std::numeric_limits<std::size_t>::max())
+{}
+
+void QuickStart::run()
+{
+    if (goesOn() && makeFirst()) {
+        improve(std::move(*first_));
+    }
+}
+
+std::optional<QuickStart::Draft> QuickStart::begun(const Instance::Options& options)
+{
+    auto instance = instances_.with(options);
+    budget_->spend(instance->cost());
+    if (!instance->holds()) {
+        return std::nullopt;
+    }
+    PartialPlan plan(*instance);
+    return Draft{std::move(instance), std::move(plan), 0};
+}
+
+std::string QuickStart::nameOf(const Instance& instance, const Blame& blame) const
+{
+    switch (blame.kind) {
+    case Blame::Kind::Tie: {
+        const TaskIndex task = instance.blocks[BlockIndex{blame.index}].tasks.front().task;
+        return "window:" + problem_->tasks[task].id;
+    }
+    case Blame::Kind::Hands:
+        return "hands:" + problem_->tasks[instance.work[WorkIndex{blame.index}].task].id;
+    case Blame::Kind::Hold:
+        break;
+    }
+    const Hold& hold = instance.held[HoldIndex{blame.index}];
+    if (hold.ovenDemand) {
+        return "oven:" + problem_->ovenDemands[*hold.ovenDemand].id;
+    }
+    const Demand& demand = problem_->demands[*hold.demand];
+    return demand.count ? "count:" + problem_->counts[*demand.count].id
+                        : "pool:" + problem_->pools[*demand.pool].id;
+}
+
+/// Keeps the try in which fewest blocks were left, and what stopped them.
+void QuickStart::note(const Draft& draft, const std::vector<BlockIndex>& left)
+{
+    if (left.size() >= fewestLeft_) {
+        return;
+    }
+    fewestLeft_ = left.size();
+    unplaced_.clear();
+    const Penalties penalties(draft.instance->blocks.size(), 1);
+    Insertion insertion(draft.plan, penalties, dice_, *budget_);
+    for (const BlockIndex block : left) {
+        std::vector<std::string> because;
+        if (!draft.plan.isPlaced(block)) {
+            for (const Blame& blame : insertion.reasons(block)) {
+                const std::string name = nameOf(*draft.instance, blame);
+                if (std::find(because.begin(), because.end(), name) == because.end()) {
+                    because.push_back(name);
+                }
+            }
+        }
+        for (const BlockTask& task : draft.instance->blocks[block].tasks) {
+            unplaced_.push_back({task.task, because});
+        }
+    }
+}
+
+bool QuickStart::settle(Draft& draft, std::size_t mostEjections, bool cheap)
+{
+    Penalties penalties = penaltiesOf(*draft.instance, weights_);
+    constexpr int mostRounds = 4; // of an oven that has no program after all
+    for (int round = 0; round < mostRounds; ++round) {
+        Pass pass(draft.plan, penalties, dice_, *budget_);
+        const bool placed = pass.run(mostEjections, cheap);
+        if (!placed && !best_) {
+            note(draft, pass.left());
+        }
+        for (const BlockIndex block : draft.instance->blocks.indices()) {
+            for (const BlockTask& task : draft.instance->blocks[block].tasks) {
+                weights_[task.task] = penalties[block] - 1;
+            }
+        }
+        if (!placed) {
+            return false;
+        }
+        if (const auto cost = meter_.cost(draft.plan)) {
+            draft.cost = *cost;
+            return true;
+        }
+        for (const BlockIndex block : meter_.unkept()) {
+            penalties[block] += 1;
+            if (draft.plan.isPlaced(block)) {
+                draft.plan.unplace(block);
+            }
+        }
+    }
+    return false;
+}
+
+/// One choice made otherwise: rather one of what did not fit.
+Instance::Options QuickStart::otherOptions(const Draft& draft)
+{
+    Instance::Options options = draft.instance->options();
+    std::vector<ChoiceIndex> open;
+    for (const ChoiceIndex choice : problem_->choices.indices()) {
+        if (problem_->choices[choice].options.size() < 2) {
+            continue;
+        }
+        open.push_back(choice);
+        for (const TaskIndex task : problem_->choices[choice].options[*options[choice]].tasks) {
+            const auto place = draft.instance->placeOf(task);
+            if (place && !draft.plan.isPlaced(place->block)) {
+                open.insert(open.end(), 4, choice);
+            }
+        }
+    }
+    if (open.empty()) {
+        return options;
+    }
+    const ChoiceIndex choice = open[dice_.below(open.size())];
+    const std::size_t count = problem_->choices[choice].options.size();
+    const std::size_t other = dice_.below(count - 1);
+    options[choice] = OptionIndex{other < options[choice]->value() ? other : other + 1};
+    return options;
+}
+
+bool QuickStart::makeFirst()
+{
+    Instance::Options options;
+    for (const Choice& choice : problem_->choices) {
+        OptionIndex cheapest{0};
+        for (const OptionIndex option : choice.options.indices()) {
+            if (choice.options[option].cost < choice.options[cheapest].cost) {
+                cheapest = option;
+            }
+        }
+        options.push_back(cheapest);
+    }
+    std::optional<Draft> draft = begun(options);
+    std::size_t ejections = firstEjections;
+    while (goesOn()) {
+        if (draft && settle(*draft, ejections, false)) {
+            offer(*draft);
+            first_ = std::move(draft);
+            return true;
+        }
+        ejections += ejections / 8;
+        if (!draft) {
+            for (const ChoiceIndex choice : problem_->choices.indices()) {
+                options[choice] =
+                    OptionIndex{dice_.below(problem_->choices[choice].options.size())};
+            }
+            draft = begun(options);
+            continue;
+        }
+        options = otherOptions(*draft);
+        auto next = begun(options);
+        if (next && !dice_.percent(freshStartPercent)) {
+            next->plan = carriedOver(draft->plan, *next->instance);
+        }
+        draft = next ? std::move(next) : std::move(draft);
+    }
+    return false;
+}
+
+void QuickStart::offer(const Draft& draft)
+{
+    if (best_ && draft.cost >= *best_->cost) {
+        return;
+    }
+    Schedule schedule = finished(draft.plan, meter_);
+    if (!best_ || *schedule.cost < *best_->cost) {
+        best_ = std::move(schedule);
+        wantsMore_ = better_(*best_);
+    }
+}
+
+} // namespace suppertide::quick_start
