@@ -1,0 +1,88 @@
+#include <fmt/format.h>
+
+#include <ostream>
+#include <variant>
+
+#include "app/planning.h"
+#include "core/wording/wording.h"
+
+namespace suppertide::app {
+
+namespace {
+
+Exit sayNoPlan(const PlanOutcome& outcome, const VerbContext& context)
+{
+    const auto* none = std::get_if<NoPlan>(&outcome);
+    if (none == nullptr) {
+        context.err << "No plan was found in time. Give it more with --seconds, or move or drop "
+                       "something that clashes.\n";
+        return Exit::NoPlanInTime;
+    }
+    context.err << (none->isProven ? "This evening cannot be cooked as it stands.\n"
+                                   : "No plan was found in time.\n");
+    for (const Unplaced& unplaced : none->unplaced) {
+        context.err << unplacedSentence(*none->formulation, unplaced.task, unplaced.because)
+                    << '\n';
+    }
+    return Exit::NoPlanInTime;
+}
+
+/// Keeps the plan where the command says; a sentence of where that was.
+Result<std::string> keep(const CommandLine& line, const Evening& evening, OccasionRecord record)
+{
+    if (line.out) {
+        auto written = writeExchangeFile(contentWith(evening.state, std::move(record)), *line.out);
+        if (!written) {
+            return written.error();
+        }
+        return fmt::format("Kept in {}.", line.out->string());
+    }
+    if (evening.isFromFile) {
+        return std::string("Not kept: name a file with --out to keep it.");
+    }
+    auto kept = keepRecord(*evening.library, evening.state, std::move(record), "Make plan");
+    if (!kept) {
+        return kept.error();
+    }
+    return std::string("Kept in the library.");
+}
+
+} // namespace
+
+Exit runPlan(const CommandLine& line, const VerbContext& context)
+{
+    auto evening = findEvening(line, line.arguments.front());
+    if (!evening) {
+        return say(evening.error(), context);
+    }
+    auto input = planInputOf(evening->state, evening->record);
+    if (!input) {
+        return say(input.error(), context);
+    }
+    auto outcome = planEvening(line, *input);
+    if (!outcome) {
+        return say(outcome.error(), context);
+    }
+    const PlanPtr plan = planIn(*outcome);
+    if (!plan) {
+        return sayNoPlan(*outcome, context);
+    }
+    auto kept = keep(line, *evening, withPlan(*evening->record, *plan));
+    if (!kept) {
+        return say(kept.error(), context);
+    }
+    const PlanFigures& figures = plan->figures;
+    context.out << fmt::format(
+        "Planned “{}”: {} hands-on in the last hour, oven on {}, {} setting change{}, {} working "
+        "session{}.\n",
+        evening->record->occasion.name, durationText(figures.handsOnLastHour),
+        durationText(figures.ovenOn), figures.ovenChanges, figures.ovenChanges == 1 ? "" : "s",
+        figures.sessions, figures.sessions == 1 ? "" : "s");
+    for (const Clash& clash : plan->clashes) {
+        context.out << "Still to settle: " << sentence(*plan, *input->occasion, clash) << '\n';
+    }
+    context.out << *kept << '\n';
+    return Exit::Done;
+}
+
+} // namespace suppertide::app
