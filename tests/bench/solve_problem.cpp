@@ -1,13 +1,14 @@
 // Plans a problem from a file and writes the schedule:
-//     solve_problem PROBLEM.json --seconds S [--seed N] [--threads N] [--trace]
+//     solve_problem PROBLEM.json --seconds S [--seed N] [--threads N] [--trace] [--first]
 // The schedule goes to stdout and nothing else does. --trace writes one line to stderr for each
-// better schedule: milliseconds, cost.
+// better schedule: milliseconds, cost. --first stops at the first one.
 #include <chrono>
 #include <cstdio>
 #include <cstdlib>
 #include <exception>
 #include <optional>
 #include <span>
+#include <stop_token>
 #include <string>
 #include <string_view>
 
@@ -23,6 +24,7 @@ struct Request
     std::string file;
     PlannerLimits limits;
     bool trace = false;
+    bool first = false;
 };
 
 std::optional<Request> parsed(std::span<char*> arguments)
@@ -34,6 +36,8 @@ std::optional<Request> parsed(std::span<char*> arguments)
         const bool hasValue = i + 1 < arguments.size();
         if (name == "--trace") {
             request.trace = true;
+        } else if (name == "--first") {
+            request.first = true;
         } else if (name == "--seconds" && hasValue) {
             const double seconds = std::strtod(arguments[++i], nullptr);
             request.limits.wallClock =
@@ -65,6 +69,7 @@ int run(std::span<char*> arguments)
         std::fprintf(stderr, "%s\n", problem.error().forCook.c_str());
         return 2;
     }
+    std::stop_source stop;
     const auto started = std::chrono::steady_clock::now();
     const auto trace = [&](const PlannerProgress& progress) {
         if (progress.better && request->trace) {
@@ -73,8 +78,11 @@ int run(std::span<char*> arguments)
             std::fprintf(stderr, "%.1f %lld\n", passed.count(),
                          static_cast<long long>(*progress.better->cost));
         }
+        if (progress.better && request->first) {
+            stop.request_stop();
+        }
     };
-    const PlannerOutcome outcome = solve(*problem, request->limits, {}, trace);
+    const PlannerOutcome outcome = solve(*problem, request->limits, stop.get_token(), trace);
     std::fputs(writeSchedule(outcome.schedule, *problem).c_str(), stdout);
     if (request->trace) {
         for (const Unplaced& unplaced : outcome.unplaced) {

@@ -182,9 +182,14 @@ std::optional<Proposal> Insertion::forced(BlockIndex block)
     const Minute last = std::min(model.bounds.lst, std::max(range.first, range.last) + beyondTies);
     starts.push_back(model.bounds.lst);
     while (starts.size() < mostForced) {
-        starts.push_back(range.empty() || dice_->percent(40)
-                             ? dice_->between(std::min(first, last), std::max(first, last))
-                             : dice_->between(range.first, range.last));
+        const std::size_t where = dice_->below(3);
+        if (where == 0 && !range.empty()) {
+            starts.push_back(dice_->between(range.first, range.last));
+        } else if (where == 1) {
+            starts.push_back(dice_->between(model.bounds.est, model.bounds.lst));
+        } else {
+            starts.push_back(dice_->between(std::min(first, last), std::max(first, last)));
+        }
     }
     shuffle(starts, *dice_);
     std::optional<Proposal> best;

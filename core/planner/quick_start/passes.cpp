@@ -7,7 +7,7 @@ namespace suppertide::quick_start {
 namespace {
 
 /// Blocks moved at random after an ejection, so that the same ones do not go round in a ring.
-constexpr std::size_t shaken = 2;
+constexpr std::size_t shaken = 8;
 constexpr std::size_t ejectionsBeforeShaking = 8;
 
 } // namespace

@@ -10,8 +10,8 @@ namespace suppertide::quick_start {
 
 namespace {
 
-constexpr std::size_t firstEjections = 300; // before something else is tried
-constexpr std::uint64_t freshStartPercent = 30;
+constexpr std::size_t firstEjections = 60; // before something else is tried
+constexpr std::uint64_t freshStartPercent = 10;
 
 Penalties penaltiesOf(const Instance& instance,
                       const IndexedVector<TaskIndex, std::int64_t>& weights)
@@ -130,29 +130,34 @@ bool QuickStart::settle(Draft& draft, std::size_t mostEjections, bool cheap)
     return false;
 }
 
-/// One choice made otherwise: rather one of what did not fit.
+/// One choice made otherwise: rather one whose tasks often did not fit.
 Instance::Options QuickStart::otherOptions(const Draft& draft)
 {
     Instance::Options options = draft.instance->options();
-    std::vector<ChoiceIndex> open;
+    std::vector<std::pair<ChoiceIndex, std::size_t>> open; // with its weight
+    std::size_t total = 0;
     for (const ChoiceIndex choice : problem_->choices.indices()) {
         if (problem_->choices[choice].options.size() < 2) {
             continue;
         }
-        open.push_back(choice);
+        std::int64_t weight = 1;
         for (const TaskIndex task : problem_->choices[choice].options[*options[choice]].tasks) {
-            const auto place = draft.instance->placeOf(task);
-            if (place && !draft.plan.isPlaced(place->block)) {
-                open.insert(open.end(), 4, choice);
-            }
+            weight += weights_[task];
         }
+        open.emplace_back(choice, static_cast<std::size_t>(weight));
+        total += static_cast<std::size_t>(weight);
     }
     if (open.empty()) {
         return options;
     }
-    const ChoiceIndex choice = open[dice_.below(open.size())];
-    const std::size_t count = problem_->choices[choice].options.size();
-    const std::size_t other = dice_.below(count - 1);
+    std::size_t drawn = dice_.below(total);
+    std::size_t at = 0;
+    while (drawn >= open[at].second) {
+        drawn -= open[at].second;
+        ++at;
+    }
+    const ChoiceIndex choice = open[at].first;
+    const std::size_t other = dice_.below(problem_->choices[choice].options.size() - 1);
     options[choice] = OptionIndex{other < options[choice]->value() ? other : other + 1};
     return options;
 }
@@ -177,7 +182,7 @@ bool QuickStart::makeFirst()
             first_ = std::move(draft);
             return true;
         }
-        ejections += ejections / 8;
+        ejections += ejections / 16;
         if (!draft) {
             for (const ChoiceIndex choice : problem_->choices.indices()) {
                 options[choice] =
@@ -187,11 +192,16 @@ bool QuickStart::makeFirst()
             continue;
         }
         options = otherOptions(*draft);
+        for (std::int64_t& weight : weights_) {
+            weight /= 2;
+        }
         auto next = begun(options);
         if (next && !dice_.percent(freshStartPercent)) {
             next->plan = carriedOver(draft->plan, *next->instance);
         }
-        draft = next ? std::move(next) : std::move(draft);
+        if (next) {
+            draft = std::move(next);
+        }
     }
     return false;
 }
