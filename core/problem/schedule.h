@@ -43,6 +43,7 @@ struct Schedule
     IndexedVector<DemandIndex, std::optional<UnitIndex>> units;
     IndexedVector<OvenDemandIndex, std::optional<OvenIndex>> ovens;
     IndexedVector<OvenIndex, OvenProgram> programs;
+    std::vector<TaskIndex> namedWithoutCooks; // given an empty list of cooks, which a file may say
 
     friend bool operator==(const Schedule&, const Schedule&) = default;
 };
