@@ -1,0 +1,310 @@
+// Lane grounds, hour lines, absences, pleats, allowed ranges, serving lines, refusals, now.
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <array>
+#include <utility>
+#include <vector>
+
+#include "ui/timeline/paint_layers.h"
+#include "ui/timeline/ruler_marks.h"
+#include "ui/timeline/time_words.h"
+
+namespace suppertide::ui {
+
+namespace {
+
+QString words(const char* text)
+{
+    return QCoreApplication::translate("Timeline", text);
+}
+
+/// Everything of the horizon in which a cook is not free.
+std::vector<Interval> absencesOf(const CookLane& cook, const Interval& horizon)
+{
+    std::vector<Interval> absences;
+    PlanTime at = horizon.start;
+    for (const Interval& free : cook.free) {
+        if (free.start > at) {
+            absences.push_back({at, free.start});
+        }
+        at = std::max(at, free.end);
+    }
+    if (at < horizon.end) {
+        absences.push_back({at, horizon.end});
+    }
+    return absences;
+}
+
+const DayHeading* dayOf(const Scene& scene, PlanTime time)
+{
+    const DayHeading* found = nullptr;
+    for (const DayHeading& day : scene.days) {
+        if (day.from <= time) {
+            found = &day;
+        }
+    }
+    return found;
+}
+
+/// "not here until Sat 16:00", or "not here" if no return is in sight.
+QString absenceWords(const Scene& scene, const CookLane& cook, const Interval& absence)
+{
+    const bool isAtHome = std::any_of(cook.atHome.begin(), cook.atHome.end(),
+                                      [&](const Interval& home) { return home.overlaps(absence); });
+    if (absence.end >= scene.horizon.end) {
+        return isAtHome ? words("not free") : words("not here");
+    }
+    const DayHeading* day = dayOf(scene, absence.end);
+    const QString weekday =
+        day == nullptr ? QString{} : toText(day->shortName).section(QLatin1Char(' '), 0, 0);
+    const QString clock = toText(clockText(scene.calendar, absence.end));
+    const QString format = isAtHome ? words("not free until %1 %2") : words("not here until %1 %2");
+    return format.arg(weekday, clock);
+}
+
+/// The widest unfolded stretch of [left, right), so that a label does not lie over a fold.
+std::pair<double, double> widestClear(const Layer& layer, double left, double right)
+{
+    std::pair<double, double> best{left, left};
+    double at = left;
+    const auto consider = [&](double until) {
+        if (until - at > best.second - best.first) {
+            best = {at, until};
+        }
+    };
+    layer.forEachFold([&](const TimeAxis::Piece&, double x0, double x1) {
+        if (x1 > at && x0 < right) {
+            consider(std::min(x0, right));
+            at = std::max(at, x1);
+        }
+    });
+    consider(right);
+    return best;
+}
+
+/// The x of a fold's four lines: its facets are 36, 28 and 36 of 100 wide.
+std::array<double, 4> creases(const Layer& layer, double x0, double x1)
+{
+    const double width = x1 - x0;
+    return {layer.canvas.snapped(x0), layer.canvas.snapped(x0 + 0.36 * width),
+            layer.canvas.snapped(x0 + 0.64 * width), layer.canvas.snapped(x1)};
+}
+
+} // namespace
+
+void paintGrounds(const Layer& layer)
+{
+    layer.forEachBox([&](const LaneBox& box, const SceneLane& lane) {
+        const Strip& strip = box.strip;
+        layer.canvas.fill({layer.left(), strip.top, layer.right(), strip.bottom()},
+                          layer.neutral().lane);
+        if (const auto* oven = std::get_if<OvenLane>(&lane.kind); oven && !box.isFolded) {
+            for (int degrees = 100; degrees < oven->top.wholeDegrees(); degrees += 50) {
+                const double y = Geometry::heatY(box, *oven, Celsius::degrees(degrees));
+                const bool isLabelled = oven->shelves > 1 || degrees % 100 == 0;
+                if (isLabelled) {
+                    layer.canvas.hLine(layer.left(), layer.right(), y, 1, layer.neutral().paper);
+                }
+            }
+        }
+    });
+}
+
+void paintHourLines(const Layer& layer)
+{
+    const Geometry& geometry = layer.geometry();
+    const Strip strip = geometry.lanes().visible(layer.band);
+    const bool hasHalves = geometry.stop() != ZoomStop::Day;
+    for (const RulerMark& mark :
+         rulerMarks(layer.scene().calendar, geometry.axis(), geometry.visibleTime(), 0)) {
+        const double x = geometry.offset() + mark.x;
+        if (x < layer.left() || !layer.canvas.isDirty({x - 1, strip.top, x + 1, strip.bottom()})) {
+            continue;
+        }
+        if (mark.rank == MarkRank::Hour) {
+            layer.canvas.vLine(x, strip.top, strip.bottom(), 1, layer.neutral().rule);
+        } else if (mark.rank == MarkRank::Half && hasHalves) {
+            layer.canvas.dottedVLine(x, strip.top, strip.bottom(), 1, 4, layer.neutral().rule);
+        }
+    }
+}
+
+void paintAbsences(const Layer& layer)
+{
+    layer.forEachBox([&](const LaneBox& box, const SceneLane& lane) {
+        const auto* cook = std::get_if<CookLane>(&lane.kind);
+        if (cook == nullptr) {
+            return;
+        }
+        for (const Interval& absence : absencesOf(*cook, layer.scene().horizon)) {
+            const double x0 = std::max(layer.left(), layer.geometry().x(absence.start));
+            const double x1 = std::min(layer.right(), layer.geometry().x(absence.end));
+            if (x1 <= x0) {
+                continue;
+            }
+            layer.canvas.fill({x0, box.strip.top, x1, box.strip.bottom()}, layer.neutral().panel);
+            if (absence.start > layer.scene().horizon.start) {
+                layer.canvas.vLine(x0, box.strip.top, box.strip.bottom(), 1.2,
+                                   layer.neutral().line);
+            }
+            if (absence.end < layer.scene().horizon.end) {
+                layer.canvas.vLine(x1, box.strip.top, box.strip.bottom(), 1.2,
+                                   layer.neutral().line);
+            }
+            const QString label = absenceWords(layer.scene(), *cook, absence);
+            const auto [from, to] = widestClear(layer, x0, x1);
+            if (layer.canvas.widthOf(label, TypeRole::Secondary) + 12 <= to - from) {
+                layer.canvas.text((from + to) / 2,
+                                  layer.canvas.middleBaseline(box.strip.top, box.strip.bottom(),
+                                                              TypeRole::Secondary),
+                                  label, TypeRole::Secondary, layer.neutral().ink2,
+                                  TextSide::Around);
+            }
+        }
+    });
+}
+
+void paintFacets(const Layer& layer, double top, double bottom)
+{
+    layer.forEachFold([&](const TimeAxis::Piece&, double x0, double x1) {
+        if (!layer.canvas.isDirty({x0, top, x1, bottom})) {
+            return;
+        }
+        const auto x = creases(layer, x0, x1);
+        layer.canvas.fill({x[0], top, x[1], bottom}, layer.neutral().pleatA);
+        layer.canvas.fill({x[1], top, x[2], bottom}, layer.neutral().pleatB);
+        layer.canvas.fill({x[2], top, x[3], bottom}, layer.neutral().pleatA);
+    });
+}
+
+void paintFoldLines(const Layer& layer, double top, double bottom)
+{
+    layer.forEachFold([&](const TimeAxis::Piece&, double x0, double x1) {
+        if (layer.canvas.isDirty({x0 - 1, top, x1 + 1, bottom})) {
+            for (const double x : creases(layer, x0, x1)) {
+                layer.canvas.vLine(x, top, bottom, 0.8, layer.neutral().line);
+            }
+        }
+    });
+}
+
+void paintPleatHours(const Layer& layer)
+{
+    // The hours stand upright in the cooks' lanes, where a fold is sure to be empty.
+    double top = 0;
+    double bottom = 0;
+    layer.forEachBox([&](const LaneBox& box, const SceneLane& lane) {
+        if (std::holds_alternative<CookLane>(lane.kind)) {
+            top = top > 0 ? top : box.strip.top;
+            bottom = box.strip.bottom();
+        }
+    });
+    layer.forEachFold([&](const TimeAxis::Piece& piece, double x0, double x1) {
+        const QString label = words("%1 to %2")
+                                  .arg(toText(clockText(layer.scene().calendar, piece.when.start)),
+                                       toText(clockText(layer.scene().calendar, piece.when.end)));
+        if (layer.canvas.widthOf(label, TypeRole::Secondary) + 8 <= bottom - top) {
+            layer.canvas.uprightText((x0 + x1) / 2, (top + bottom) / 2, label, TypeRole::Secondary,
+                                     layer.neutral().ink);
+        }
+    });
+}
+
+void paintAllowed(const Layer& layer)
+{
+    const Fill& ok = layer.in.theme.role().ok;
+    for (const AllowedRange& allowed : layer.scene().allowed) {
+        const auto lane = findLane(layer.scene(), allowed.lane);
+        const LaneBox* box = lane ? boxOfLane(layer.geometry().lanes(), *lane) : nullptr;
+        if (box == nullptr || box->band != layer.band) {
+            continue;
+        }
+        const Box area{layer.geometry().x(allowed.when.start), box->strip.top + 1,
+                       layer.geometry().x(allowed.when.end), box->strip.bottom() - 1};
+        layer.canvas.fill(area, layer.neutral().allowed);
+        for (const double x : {area.left, area.right}) {
+            const double inwards = x == area.left ? 5 : -5;
+            layer.canvas.vLine(x, area.top, area.bottom, 2.2, ok.colour);
+            for (const double y : {area.top + 1, area.bottom - 1}) {
+                layer.canvas.hLine(std::min(x, x + inwards), std::max(x, x + inwards), y, 2.2,
+                                   ok.colour);
+            }
+        }
+        const double from = std::max(area.left, layer.left()) + 9;
+        double baseline = area.top + 13;
+        const auto line = [&](const std::string& text, const QColor& colour) {
+            const QString label = toText(text);
+            if (!label.isEmpty() && baseline < area.bottom - 1 &&
+                from + layer.canvas.widthOf(label, TypeRole::Secondary) < area.right - 6) {
+                layer.canvas.text(from, baseline, label, TypeRole::Secondary, colour);
+                baseline += 13 * layer.in.theme.textScale;
+            }
+        };
+        line(allowed.words, layer.neutral().ink);
+        line(allowed.second, layer.neutral().ink2);
+    }
+}
+
+void paintServingLines(const Layer& layer, double top, double bottom)
+{
+    for (const SceneServing& serving : layer.scene().servings) {
+        const double x = layer.geometry().x(serving.time);
+        if (x < layer.left() || !layer.canvas.isDirty({x - 6, top, x + 2, bottom})) {
+            continue;
+        }
+        layer.canvas.vLine(x, top, bottom, 2, layer.neutral().ink);
+        layer.canvas.vLine(x - 4, top, bottom, 0.8, layer.neutral().ink);
+    }
+}
+
+void paintRefusals(const Layer& layer)
+{
+    QColor veil = layer.neutral().paper;
+    veil.setAlphaF(0.6F);
+    layer.forEachBox([&](const LaneBox& box, const SceneLane& lane) {
+        if (!lane.refusal) {
+            return;
+        }
+        const Strip& strip = box.strip;
+        layer.canvas.fill({layer.left(), strip.top, layer.right(), strip.bottom() - 1}, veil);
+        paintServingLines(layer, strip.top, strip.bottom() - 1);
+        const QString reason = toText(*lane.refusal);
+        const auto [from, to] = widestClear(layer, layer.left(), layer.right());
+        if (box.isFolded || layer.canvas.widthOf(reason, TypeRole::Secondary) + 16 > to - from) {
+            return;
+        }
+        layer.canvas.haloText(
+            from + (to - from) * 0.1,
+            layer.canvas.middleBaseline(strip.top, strip.bottom(), TypeRole::Secondary), reason,
+            TypeRole::Secondary, layer.neutral().ink2, layer.neutral().lane);
+    });
+}
+
+void paintNowLine(const Layer& layer, double top, double bottom)
+{
+    const auto now = layer.scene().now;
+    if (!now) {
+        return;
+    }
+    const double x = layer.geometry().x(*now);
+    if (x < layer.left() || x > layer.right()) {
+        return;
+    }
+    Canvas& canvas = layer.canvas;
+    canvas.vLine(x, top, bottom, 3.4, layer.neutral().paper);
+    canvas.vLine(x, top, bottom, 1.4, layer.in.theme.role().now.colour);
+    const QString clock = toText(clockText(layer.scene().calendar, *now));
+    const double half = std::max(20.0, canvas.widthOf(clock, TypeRole::LabelBold) / 2 + 5);
+    const double foot = top + 1;
+    const double height = 15 * layer.in.theme.textScale;
+    canvas.polygon(
+        QPolygonF{{QPointF{x - half, foot - 6 - height}, QPointF{x + half, foot - 6 - height},
+                   QPointF{x + half, foot - 6}, QPointF{x + 5, foot - 6}, QPointF{x, foot},
+                   QPointF{x - 5, foot - 6}, QPointF{x - half, foot - 6}}},
+        layer.in.theme.role().now.colour);
+    canvas.text(x, canvas.middleBaseline(foot - 6 - height, foot - 6, TypeRole::LabelBold), clock,
+                TypeRole::LabelBold, layer.neutral().paper, TextSide::Around);
+}
+
+} // namespace suppertide::ui

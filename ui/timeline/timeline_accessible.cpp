@@ -1,0 +1,261 @@
+#include "ui/timeline/timeline_accessible.h"
+
+#include <QAccessible>
+#include <QAccessibleWidget>
+#include <QHash>
+#include <QPointer>
+
+#include <algorithm>
+#include <memory>
+
+#include "ui/timeline/block_words.h"
+#include "ui/timeline/timeline_view.h"
+
+namespace suppertide::ui {
+
+namespace {
+
+class BlockItem : public QAccessibleInterface, public QAccessibleActionInterface
+{
+public:
+    BlockItem(TimelineView* view, std::string id) : view_(view), id_(std::move(id)) {}
+
+    [[nodiscard]] bool isValid() const override { return block() != nullptr; }
+    [[nodiscard]] QObject* object() const override { return nullptr; }
+    [[nodiscard]] QWindow* window() const override
+    {
+        return view_ ? view_->window()->windowHandle() : nullptr;
+    }
+    [[nodiscard]] QAccessibleInterface* parent() const override
+    {
+        return view_ ? QAccessible::queryAccessibleInterface(view_.data()) : nullptr;
+    }
+    [[nodiscard]] QAccessibleInterface* child(int) const override { return nullptr; }
+    [[nodiscard]] QAccessibleInterface* childAt(int, int) const override { return nullptr; }
+    [[nodiscard]] int childCount() const override { return 0; }
+    [[nodiscard]] int indexOfChild(const QAccessibleInterface*) const override { return -1; }
+    [[nodiscard]] QAccessible::Role role() const override { return QAccessible::ListItem; }
+    void setText(QAccessible::Text, const QString&) override {}
+
+    [[nodiscard]] QString text(QAccessible::Text kind) const override
+    {
+        const SceneBlock* found = block();
+        const bool isWanted = kind == QAccessible::Name || kind == QAccessible::Description;
+        return found != nullptr && isWanted ? sentenceOf(view_->state().scene(), *found)
+                                            : QString{};
+    }
+
+    [[nodiscard]] QRect rect() const override
+    {
+        const BlockShape* found = shape();
+        if (found == nullptr) {
+            return {};
+        }
+        const Box box = found->bounds();
+        const QRect local = QRectF{box.left, box.top, box.width(), box.height()}.toAlignedRect();
+        return {view_->mapToGlobal(local.topLeft()), local.size()};
+    }
+
+    [[nodiscard]] QAccessible::State state() const override
+    {
+        QAccessible::State state;
+        state.focusable = true;
+        state.selectable = true;
+        state.invalid = !isValid();
+        if (view_) {
+            const Marks& marks = view_->state().marks();
+            const auto* focused = std::get_if<BlockTarget>(&marks.focused);
+            state.selected = marks.selected == id_;
+            state.focused = focused != nullptr && focused->id == id_ && marks.hasKeyboard;
+        }
+        return state;
+    }
+
+    void* interface_cast(QAccessible::InterfaceType type) override
+    {
+        return type == QAccessible::ActionInterface ? static_cast<QAccessibleActionInterface*>(this)
+                                                    : nullptr;
+    }
+
+    [[nodiscard]] QStringList actionNames() const override
+    {
+        return {setFocusAction(), pressAction(), increaseAction(), decreaseAction()};
+    }
+
+    void doAction(const QString& name) override
+    {
+        const BlockShape* found = shape();
+        if (found == nullptr) {
+            return;
+        }
+        view_->focusTarget(BlockTarget{id_, view_->state().scene().lanes[found->lane].id});
+        if (name == pressAction()) {
+            view_->select(QString::fromStdString(id_));
+            Q_EMIT view_->selectionChanged(QString::fromStdString(id_));
+        } else if (name == increaseAction()) {
+            view_->moveFocusedBy(1);
+        } else if (name == decreaseAction()) {
+            view_->moveFocusedBy(-1);
+        }
+    }
+
+    [[nodiscard]] QStringList keyBindingsForAction(const QString& name) const override
+    {
+        if (name == increaseAction()) {
+            return {QStringLiteral("Alt+Right")};
+        }
+        if (name == decreaseAction()) {
+            return {QStringLiteral("Alt+Left")};
+        }
+        return {};
+    }
+
+private:
+    [[nodiscard]] const SceneBlock* block() const
+    {
+        return view_ ? findBlock(view_->state().scene(), id_) : nullptr;
+    }
+    [[nodiscard]] const BlockShape* shape() const
+    {
+        if (!view_) {
+            return nullptr;
+        }
+        const TimelineState& state = view_->state();
+        for (const BlockShape& candidate : state.geometry().blocks()) {
+            if (state.scene().blocks[candidate.block].id == id_) {
+                return &candidate;
+            }
+        }
+        return nullptr;
+    }
+
+    QPointer<TimelineView> view_;
+    std::string id_;
+};
+
+/// The list. Its items stay registered by task, so that a reader's handle outlives a new scene.
+class TimelineList : public QAccessibleWidget
+{
+public:
+    explicit TimelineList(TimelineView* view)
+        : QAccessibleWidget(view, QAccessible::List), view_(view)
+    {}
+    ~TimelineList() override
+    {
+        for (const QAccessible::Id id : std::as_const(items_)) {
+            QAccessible::deleteAccessibleInterface(id);
+        }
+    }
+    TimelineList(const TimelineList&) = delete;
+    TimelineList& operator=(const TimelineList&) = delete;
+    TimelineList(TimelineList&&) = delete;
+    TimelineList& operator=(TimelineList&&) = delete;
+
+    [[nodiscard]] int childCount() const override { return static_cast<int>(order().size()); }
+
+    [[nodiscard]] QAccessibleInterface* child(int index) const override
+    {
+        const std::vector<std::size_t> shapes = order();
+        if (index < 0 || index >= static_cast<int>(shapes.size())) {
+            return nullptr;
+        }
+        const Geometry& geometry = view_->state().geometry();
+        const BlockShape& shape = geometry.blocks()[shapes[static_cast<std::size_t>(index)]];
+        return itemOf(view_->state().scene().blocks[shape.block].id);
+    }
+
+    [[nodiscard]] QAccessibleInterface* childAt(int x, int y) const override
+    {
+        for (int i = 0; i < childCount(); ++i) {
+            QAccessibleInterface* item = child(i);
+            if (item != nullptr && item->rect().contains(x, y)) {
+                return item;
+            }
+        }
+        return nullptr;
+    }
+
+    [[nodiscard]] int indexOfChild(const QAccessibleInterface* item) const override
+    {
+        for (int i = 0; i < childCount(); ++i) {
+            if (child(i) == item) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    [[nodiscard]] QAccessibleInterface* focusChild() const override
+    {
+        const Marks& marks = view_->state().marks();
+        const auto* focused = std::get_if<BlockTarget>(&marks.focused);
+        return focused != nullptr && marks.hasKeyboard ? itemOf(focused->id) : nullptr;
+    }
+
+private:
+    [[nodiscard]] std::vector<std::size_t> order() const
+    {
+        return readingOrder(view_->state().scene(), view_->state().geometry());
+    }
+    [[nodiscard]] QAccessibleInterface* itemOf(const std::string& task) const
+    {
+        const QString key = QString::fromStdString(task);
+        auto found = items_.constFind(key);
+        if (found == items_.constEnd()) {
+            found = items_.insert(
+                key, QAccessible::registerAccessibleInterface(new BlockItem(view_, task)));
+        }
+        return QAccessible::accessibleInterface(*found);
+    }
+
+    TimelineView* view_;
+    mutable QHash<QString, QAccessible::Id> items_; // made when a reader first asks for them
+};
+
+QAccessibleInterface* makeTimelineInterface(const QString& name, QObject* object)
+{
+    if (name != QLatin1String("suppertide::ui::TimelineView")) {
+        return nullptr;
+    }
+    auto* view = qobject_cast<TimelineView*>(object);
+    return view != nullptr ? new TimelineList(view) : nullptr;
+}
+
+} // namespace
+
+void installTimelineAccessibility()
+{
+    static const bool isInstalled = [] {
+        QAccessible::installFactory(makeTimelineInterface);
+        return true;
+    }();
+    static_cast<void>(isInstalled);
+}
+
+void notifyBlocksChanged(TimelineView& view)
+{
+    if (QAccessible::isActive()) {
+        QAccessibleEvent event{&view, QAccessible::ObjectReorder};
+        QAccessible::updateAccessibility(&event);
+    }
+}
+
+void notifyFocusMoved(TimelineView& view)
+{
+    const auto* focused = std::get_if<BlockTarget>(&view.state().marks().focused);
+    if (!QAccessible::isActive() || focused == nullptr) {
+        return;
+    }
+    const TimelineState& state = view.state();
+    const std::vector<std::size_t> order = readingOrder(state.scene(), state.geometry());
+    const auto at = std::find_if(order.begin(), order.end(), [&](std::size_t shape) {
+        return state.scene().blocks[state.geometry().blocks()[shape].block].id == focused->id;
+    });
+    if (at != order.end()) {
+        QAccessibleEvent event{&view, QAccessible::Focus};
+        event.setChild(static_cast<int>(at - order.begin()));
+        QAccessible::updateAccessibility(&event);
+    }
+}
+
+} // namespace suppertide::ui
