@@ -75,6 +75,12 @@ void Pass::shake()
 bool Pass::run(std::size_t mostEjections, bool cheap)
 {
     stack();
+    if (cheap) { // what is placed first has the first choice
+        const std::size_t drawn = dice_->below(waiting_.size() + 1);
+        for (std::size_t i = waiting_.size(); i > waiting_.size() - drawn; --i) {
+            std::swap(waiting_[i - 1], waiting_[dice_->below(i)]);
+        }
+    }
     left_ = waiting_;
     ejections_ = 0;
     std::size_t stuck = 0;
