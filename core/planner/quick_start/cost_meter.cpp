@@ -129,7 +129,7 @@ const OvenProgramResult& CostMeter::programFor(const PartialPlan& plan, OvenInde
         }
     }
     for (const std::size_t ignored : found->result.ignored) {
-        unkept_.push_back(ordered[ignored]->from);
+        unkept_.push_back(*ordered[ignored]->hold);
     }
     return found->result;
 }

@@ -16,9 +16,9 @@ class CostMeter
 public:
     explicit CostMeter(const Problem& problem) : problem_(&problem), known_(problem.ovens.size()) {}
 
-    /// The cost; absent if an oven has no program after all: then `unkept` names the blocks.
+    /// The cost; absent if an oven has no program after all: then `unkept` names the holds.
     [[nodiscard]] std::optional<std::int64_t> cost(const PartialPlan& plan);
-    [[nodiscard]] const std::vector<BlockIndex>& unkept() const { return unkept_; }
+    [[nodiscard]] const std::vector<HoldIndex>& unkept() const { return unkept_; }
     [[nodiscard]] OvenProgram program(const PartialPlan& plan, OvenIndex oven);
 
 private:
@@ -36,7 +36,7 @@ private:
     const Problem* problem_;
     IndexedVector<OvenIndex, std::vector<Known>> known_;
     std::size_t oldest_ = 0;
-    std::vector<BlockIndex> unkept_;
+    std::vector<HoldIndex> unkept_;
 };
 
 /// When a task starts in a plan; absent: not present or not placed.

@@ -208,18 +208,20 @@ std::optional<Proposal> Insertion::forced(BlockIndex block)
     return best;
 }
 
-std::vector<Blame> Insertion::reasons(BlockIndex block)
+Insertion::Explained Insertion::explained(BlockIndex block)
 {
-    std::vector<Blame> result;
+    Explained result;
+    std::vector<Blame>& reasons = result.reasons;
     const StartRange range = placement_.range(block);
     Minute start = range.last;
     for (std::size_t trial = 0; start >= range.first && trial < mostTrials; ++trial) {
-        if (placement_.tryAt(block, start, 0, false)) {
+        result.proposal = placement_.tryAt(block, start, 0, false);
+        if (result.proposal) {
             break;
         }
         const auto& blame = placement_.blame();
-        if (blame && std::find(result.begin(), result.end(), *blame) == result.end()) {
-            result.push_back(*blame);
+        if (blame && std::find(reasons.begin(), reasons.end(), *blame) == reasons.end()) {
+            reasons.push_back(*blame);
         }
         if (placement_.blockage().down >= never) {
             break;

@@ -28,8 +28,13 @@ public:
     /// The start at which what has to go weighs least; ties are drawn. Best after `latest` or
     /// `cheapest` has failed: it tries the starts at which those were stopped.
     [[nodiscard]] std::optional<Proposal> forced(BlockIndex block);
-    /// What stopped the block, over its range; for messages.
-    [[nodiscard]] std::vector<Blame> reasons(BlockIndex block);
+    /// As `latest`, and what stopped the block on the way; for messages, not counted as work.
+    struct Explained
+    {
+        std::optional<Proposal> proposal;
+        std::vector<Blame> reasons;
+    };
+    [[nodiscard]] Explained explained(BlockIndex block);
 
 private:
     [[nodiscard]] std::optional<Proposal> tryAt(BlockIndex block, Minute start, std::int64_t limit,

@@ -81,7 +81,6 @@ bool Pass::run(std::size_t mostEjections, bool cheap)
             std::swap(waiting_[i - 1], waiting_[dice_->below(i)]);
         }
     }
-    left_ = waiting_;
     ejections_ = 0;
     std::size_t stuck = 0;
     while (!waiting_.empty()) {
@@ -99,9 +98,6 @@ bool Pass::run(std::size_t mostEjections, bool cheap)
         stuck = 0;
         if (ejections_ > before && ejections_ > ejectionsBeforeShaking) {
             shake();
-        }
-        if (waiting_.size() < left_.size()) {
-            left_ = waiting_;
         }
     }
     return true;

@@ -15,15 +15,13 @@
 namespace suppertide::quick_start {
 
 /// Places all blocks that are not placed yet; false if the budget or the ejections run out, then
-/// the plan is the best try. `cheap`: where they cost least instead of as late as they fit.
+/// some are left. `cheap`: where they cost least instead of as late as they fit.
 class Pass
 {
 public:
     Pass(PartialPlan& plan, Penalties& penalties, Dice& dice, Budget& budget);
 
     bool run(std::size_t mostEjections, bool cheap);
-    /// The blocks that were left in the best try.
-    [[nodiscard]] const std::vector<BlockIndex>& left() const { return left_; }
 
 private:
     void stack();
@@ -36,7 +34,6 @@ private:
     Budget* budget_;
     Insertion insertion_;
     std::vector<BlockIndex> waiting_; // the last one is next
-    std::vector<BlockIndex> left_;
     std::size_t ejections_ = 0;
 };
 

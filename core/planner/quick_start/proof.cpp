@@ -121,31 +121,6 @@ std::optional<std::vector<std::size_t>> positiveCycle(const Arcs& network,
     return std::vector<std::size_t>(requirements.begin(), requirements.end());
 }
 
-std::optional<std::vector<std::string>> lagConflict(const Problem& problem)
-{
-    const Arcs network = arcsOf(problem, alwaysPresent(problem));
-    std::vector<bool> on(network.names.size(), true);
-    auto cycle = positiveCycle(network, on);
-    if (!cycle) {
-        return std::nullopt;
-    }
-    on.assign(on.size(), false);
-    for (const std::size_t requirement : *cycle) {
-        on[requirement] = true;
-    }
-    for (const std::size_t requirement : *cycle) {
-        on[requirement] = false;
-        on[requirement] = !positiveCycle(network, on).has_value();
-    }
-    std::vector<std::string> result;
-    for (std::size_t i = 0; i < on.size(); ++i) {
-        if (on[i]) {
-            result.push_back(network.names[i]);
-        }
-    }
-    return result;
-}
-
 bool someCooksCan(const Problem& problem, const Task& task)
 {
     int able = 0;
@@ -201,9 +176,35 @@ bool someOvenServes(const Problem& problem, const OvenDemand& demand, Minutes du
 
 } // namespace
 
+std::optional<std::vector<std::string>> lagConflict(const Problem& problem,
+                                                    const IndexedVector<TaskIndex, bool>& present)
+{
+    const Arcs network = arcsOf(problem, present);
+    std::vector<bool> on(network.names.size(), true);
+    auto cycle = positiveCycle(network, on);
+    if (!cycle) {
+        return std::nullopt;
+    }
+    on.assign(on.size(), false);
+    for (const std::size_t requirement : *cycle) {
+        on[requirement] = true;
+    }
+    for (const std::size_t requirement : *cycle) {
+        on[requirement] = false;
+        on[requirement] = !positiveCycle(network, on).has_value();
+    }
+    std::vector<std::string> result;
+    for (std::size_t i = 0; i < on.size(); ++i) {
+        if (on[i]) {
+            result.push_back(network.names[i]);
+        }
+    }
+    return result;
+}
+
 std::optional<std::vector<std::string>> provenConflict(const Problem& problem)
 {
-    if (auto conflict = lagConflict(problem)) {
+    if (auto conflict = lagConflict(problem, alwaysPresent(problem))) {
         return conflict;
     }
     const auto present = alwaysPresent(problem);

@@ -15,6 +15,10 @@ namespace suppertide::quick_start {
 /// Requirements that cannot all hold, by name; without any one of them the rest of the list can.
 [[nodiscard]] std::optional<std::vector<std::string>> provenConflict(const Problem& problem);
 
+/// The same of the lags and windows alone, of the tasks that are present.
+[[nodiscard]] std::optional<std::vector<std::string>>
+lagConflict(const Problem& problem, const IndexedVector<TaskIndex, bool>& present);
+
 /// No schedule costs less.
 [[nodiscard]] std::int64_t provenBound(const Problem& problem);
 

@@ -1,10 +1,11 @@
 #include "core/planner/quick_start/quick_start.h"
 
 #include <algorithm>
-#include <limits>
 #include <utility>
 
 #include "core/planner/quick_start/finish.h"
+#include "core/planner/quick_start/proof.h"
+#include "core/problem/timetable.h"
 
 namespace suppertide::quick_start {
 
@@ -29,8 +30,7 @@ Penalties penaltiesOf(const Instance& instance,
 
 QuickStart::QuickStart(const Problem& problem, Budget& budget, std::uint64_t seed, Better better)
     : problem_(&problem), budget_(&budget), dice_(seed), better_(std::move(better)),
-      instances_(problem), meter_(problem), weights_(problem.tasks.size(), 0),
-      fewestLeft_(std::numeric_limits<std::size_t>::max())
+      instances_(problem), meter_(problem), weights_(problem.tasks.size(), 0)
 {}
 
 void QuickStart::run()
@@ -45,6 +45,9 @@ std::optional<QuickStart::Draft> QuickStart::begun(const Instance::Options& opti
     auto instance = instances_.with(options);
     budget_->spend(instance->cost());
     if (!instance->holds()) {
+        if (!best_) {
+            noteContradiction(options);
+        }
         return std::nullopt;
     }
     PartialPlan plan(*instance);
@@ -72,28 +75,78 @@ std::string QuickStart::nameOf(const Instance& instance, const Blame& blame) con
                         : "pool:" + problem_->pools[*demand.pool].id;
 }
 
-/// Keeps the try in which fewest blocks were left, and what stopped them.
-void QuickStart::note(const Draft& draft, const std::vector<BlockIndex>& left)
+/// Places what still fits after a pass was given up. Keeps the try in which fewest tasks are left,
+/// and what stopped them. True if none is.
+bool QuickStart::fill(Draft& draft)
 {
-    if (left.size() >= fewestLeft_) {
-        return;
-    }
-    fewestLeft_ = left.size();
-    unplaced_.clear();
-    const Penalties penalties(draft.instance->blocks.size(), 1);
-    Insertion insertion(draft.plan, penalties, dice_, *budget_);
-    for (const BlockIndex block : left) {
+    const Instance& instance = *draft.instance;
+    PartialPlan& plan = draft.plan;
+    const Penalties penalties(instance.blocks.size(), 1);
+    Insertion insertion(plan, penalties, dice_, *budget_);
+    std::vector<Unplaced> left;
+    for (const BlockIndex block : instance.blocks.indices()) {
+        if (plan.isPlaced(block)) {
+            continue;
+        }
+        const Insertion::Explained found = insertion.explained(block);
+        if (found.proposal) {
+            plan.place(*found.proposal);
+            continue;
+        }
         std::vector<std::string> because;
-        if (!draft.plan.isPlaced(block)) {
-            for (const Blame& blame : insertion.reasons(block)) {
-                const std::string name = nameOf(*draft.instance, blame);
-                if (std::find(because.begin(), because.end(), name) == because.end()) {
-                    because.push_back(name);
+        for (const Blame& blame : found.reasons) {
+            std::string name = nameOf(instance, blame);
+            if (std::find(because.begin(), because.end(), name) == because.end()) {
+                because.push_back(std::move(name));
+            }
+        }
+        for (const BlockTask& task : instance.blocks[block].tasks) {
+            left.push_back({task.task, because});
+        }
+    }
+    const bool none = left.empty();
+    if (!none && (unplaced_.empty() || left.size() < unplaced_.size())) {
+        unplaced_ = std::move(left);
+    }
+    return none;
+}
+
+/// All is placed, but an oven has no program for what is in it.
+void QuickStart::unplaceUnkept(Draft& draft, Penalties& penalties)
+{
+    std::vector<Unplaced> left;
+    for (const HoldIndex index : meter_.unkept()) {
+        const Hold& hold = draft.instance->held[index];
+        const std::string name = nameOf(*draft.instance, {Blame::Kind::Hold, index.value()});
+        for (const BlockIndex block : {hold.from.block, hold.to.block}) {
+            if (draft.plan.isPlaced(block)) {
+                draft.plan.unplace(block);
+                penalties[block] += 1;
+                for (const BlockTask& task : draft.instance->blocks[block].tasks) {
+                    left.push_back({task.task, {name}});
                 }
             }
         }
-        for (const BlockTask& task : draft.instance->blocks[block].tasks) {
-            unplaced_.push_back({task.task, because});
+    }
+    if (!best_ && (unplaced_.empty() || left.size() < unplaced_.size())) {
+        unplaced_ = std::move(left);
+    }
+}
+
+/// Lags and windows leave no starts with these options, whatever else is planned.
+void QuickStart::noteContradiction(const Instance::Options& options)
+{
+    if (!unplaced_.empty()) {
+        return;
+    }
+    const auto present = presentTasks(*problem_, options);
+    const auto conflict = lagConflict(*problem_, present);
+    if (!conflict) {
+        return;
+    }
+    for (const ChoiceIndex choice : problem_->choices.indices()) {
+        for (const TaskIndex task : problem_->choices[choice].options[*options[choice]].tasks) {
+            unplaced_.push_back({task, *conflict});
         }
     }
 }
@@ -104,10 +157,7 @@ bool QuickStart::settle(Draft& draft, std::size_t mostEjections, bool cheap)
     constexpr int mostRounds = 4; // of an oven that has no program after all
     for (int round = 0; round < mostRounds; ++round) {
         Pass pass(draft.plan, penalties, dice_, *budget_);
-        const bool placed = pass.run(mostEjections, cheap);
-        if (!placed && !best_) {
-            note(draft, pass.left());
-        }
+        const bool placed = pass.run(mostEjections, cheap) || (!best_ && fill(draft));
         for (const BlockIndex block : draft.instance->blocks.indices()) {
             for (const BlockTask& task : draft.instance->blocks[block].tasks) {
                 weights_[task.task] = penalties[block] - 1;
@@ -120,12 +170,7 @@ bool QuickStart::settle(Draft& draft, std::size_t mostEjections, bool cheap)
             draft.cost = *cost;
             return true;
         }
-        for (const BlockIndex block : meter_.unkept()) {
-            penalties[block] += 1;
-            if (draft.plan.isPlaced(block)) {
-                draft.plan.unplace(block);
-            }
-        }
+        unplaceUnkept(draft, penalties);
     }
     return false;
 }

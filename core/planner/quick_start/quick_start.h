@@ -42,7 +42,9 @@ private:
     [[nodiscard]] bool makeFirst();
     [[nodiscard]] std::optional<Draft> begun(const Instance::Options& options);
     [[nodiscard]] bool settle(Draft& draft, std::size_t mostEjections, bool cheap);
-    void note(const Draft& draft, const std::vector<BlockIndex>& left);
+    [[nodiscard]] bool fill(Draft& draft);
+    void unplaceUnkept(Draft& draft, Penalties& penalties);
+    void noteContradiction(const Instance::Options& options);
     [[nodiscard]] std::string nameOf(const Instance& instance, const Blame& blame) const;
     [[nodiscard]] Instance::Options otherOptions(const Draft& draft);
     void offer(const Draft& draft);
@@ -63,7 +65,6 @@ private:
     std::optional<Draft> first_;
     std::optional<Schedule> best_;
     std::vector<Unplaced> unplaced_;
-    std::size_t fewestLeft_;
 };
 
 } // namespace suppertide::quick_start

@@ -1,0 +1,51 @@
+// Small problems for the planner's tests: a builder that says each thing in one line, and random
+// problems with everything that the format has.
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "core/problem/problem.h"
+#include "core/problem/schedule.h"
+#include "tests/support/for_each_seed.h"
+
+namespace suppertide::test {
+
+class SmallProblem
+{
+public:
+    explicit SmallProblem(std::int64_t horizon);
+
+    TaskIndex task(const std::string& id, std::int64_t duration);
+    /// An event at that minute.
+    TaskIndex event(const std::string& id, std::int64_t at);
+    /// Work that takes `attention` of one cook.
+    TaskIndex work(const std::string& id, std::int64_t duration, int attention = 100);
+    Lag& lag(const std::string& id, TaskPoint from, TaskPoint to, std::optional<std::int64_t> min,
+             std::optional<std::int64_t> max);
+    CookIndex cook(const std::string& id);
+    CountIndex count(const std::string& id, std::int64_t capacity);
+    PoolIndex pool(const std::string& id, const std::vector<std::int64_t>& sizes);
+    Demand& counted(const std::string& id, TaskPoint from, TaskPoint to, CountIndex count,
+                    std::int64_t amount);
+    Demand& pooled(const std::string& id, TaskPoint from, TaskPoint to, PoolIndex pool,
+                   std::int64_t minSize = 0);
+    OvenIndex oven(const std::string& id, std::int64_t shelves);
+    OvenDemand& inOven(const std::string& id, TaskIndex task, int low, int high, int prefer);
+
+    Problem problem;
+};
+
+[[nodiscard]] inline TaskPoint startOf(TaskIndex task)
+{
+    return {task, Edge::Start};
+}
+[[nodiscard]] inline TaskPoint endOf(TaskIndex task)
+{
+    return {task, Edge::End};
+}
+
+/// A problem with a few tasks and some of everything else; it may or may not have a schedule.
+[[nodiscard]] Problem anyProblem(Random& random, std::int64_t tasks);
+
+} // namespace suppertide::test
