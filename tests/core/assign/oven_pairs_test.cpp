@@ -13,7 +13,7 @@ using test::Random;
 Oven plainOven()
 {
     Oven oven;
-    oven.id = "o";
+    oven.id.push_back('o');
     oven.shelves = 2;
     oven.minC = 50;
     oven.maxC = 250;

@@ -18,7 +18,7 @@ constexpr OvenProgramStyle plainStyle{20, 1, 1, false};
 Oven plainOven()
 {
     Oven oven;
-    oven.id = "o";
+    oven.id.push_back('o');
     oven.shelves = 2;
     oven.minC = 50;
     oven.maxC = 250;

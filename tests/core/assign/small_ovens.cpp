@@ -49,7 +49,7 @@ Oven smallOven(Random& random)
     constexpr std::array<std::int64_t, 4> heats{2000, 3000, 5000, 3500};
     constexpr std::array<std::int64_t, 3> cools{1000, 2000, 1500};
     Oven oven;
-    oven.id = "o";
+    oven.id.push_back('o');
     oven.shelves = 4;
     oven.minC = ambient;
     oven.maxC = top;
