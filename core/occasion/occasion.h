@@ -162,8 +162,15 @@ struct OccasionFault
 /// Portions of all variants together.
 [[nodiscard]] Portions portionsOf(const Dish& dish);
 
+/// What a variant contains with the preparations that its lines name (each in its first variant).
+[[nodiscard]] Contents contentsOf(const Recipe& recipe, const VariantId& variant,
+                                  const std::map<RecipeId, const Recipe*>& recipes);
+
 /// Which portion each guest eats of a dish: as the mix says, the rest matched so that as many
-/// guests as can be get a variant that suits them.
+/// guests as can be get a variant that suits them. Dishes with fewer portions than there are guests
+/// (a main and its alternative) are shared out together, one for each guest; of a dish with a
+/// portion for everybody, a guest whom no variant suits gets what is left, and `unsuitable` says
+/// why that must not be.
 struct Helping
 {
     GuestId guest;

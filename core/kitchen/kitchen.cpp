@@ -1,0 +1,127 @@
+#include "core/kitchen/kitchen.h"
+
+#include <fmt/format.h>
+
+#include <set>
+
+namespace suppertide {
+
+namespace {
+
+class FaultFinder
+{
+public:
+    explicit FaultFinder(std::vector<KitchenFault>& faults) : faults_(faults) {}
+
+    void say(std::string place, std::string sentence)
+    {
+        faults_.push_back({std::move(place), std::move(sentence)});
+    }
+
+    /// Items share one list of ids, since a pin names them by id alone.
+    void checkItem(const KitchenItemId& id, const std::string& name, std::string_view what)
+    {
+        if (id.empty() || name.empty()) {
+            say(fmt::format("{} “{}”", what, name), "It has no name. Give it one.");
+        }
+        if (!id.empty() && !items_.insert(id).second) {
+            say(fmt::format("{} “{}”", what, name),
+                fmt::format("Something else has the id “{}” already.", id.text()));
+        }
+    }
+
+    void checkOven(const KitchenOven& oven)
+    {
+        checkItem(oven.id, oven.name, "Oven");
+        const std::string place = "oven “" + oven.name + "”";
+        if (oven.shelves < 1 || oven.shelves > 20) {
+            say(place, "An oven has between 1 and 20 shelves.");
+        }
+        if (oven.low > oven.high) {
+            say(place, fmt::format("Its lowest temperature, {} °C, is above its highest, {} °C.",
+                                   oven.low.wholeDegrees(), oven.high.wholeDegrees()));
+        } else if (oven.low < Celsius::degrees(0) || oven.high > Celsius::degrees(600)) {
+            say(place, "An oven's temperatures lie between 0 and 600 °C.");
+        }
+        if (oven.heatMilliCPerMin <= 0 || oven.coolMilliCPerMin <= 0) {
+            say(place, "It heats and cools by more than 0 °C a minute.");
+        }
+    }
+
+    void checkHours(const std::vector<Hours>& hours, const std::string& place)
+    {
+        ClockTime last{0, 0};
+        for (const Hours& each : hours) {
+            if (each.to <= each.from || each.from < last) {
+                say(place, fmt::format("The hours from {} to {} end before they begin, or overlap "
+                                       "the hours before them.",
+                                       toIso(each.from), toIso(each.to)));
+                return;
+            }
+            last = each.to;
+        }
+    }
+
+    void checkCook(const KitchenCook& cook)
+    {
+        if (cook.id.empty() || cook.name.empty()) {
+            say("cook “" + cook.name + "”", "A cook has a name. Give one.");
+        }
+        if (!cook.id.empty() && !cooks_.insert(cook.id).second) {
+            say("cook “" + cook.name + "”", "Two cooks have the same id.");
+        }
+        checkHours(cook.usualHours, "cook “" + cook.name + "”, hours");
+    }
+
+private:
+    std::vector<KitchenFault>& faults_;
+    std::set<KitchenItemId> items_;
+    std::set<CookId> cooks_;
+};
+
+} // namespace
+
+std::vector<KitchenFault> faultsOf(const Kitchen& kitchen)
+{
+    std::vector<KitchenFault> faults;
+    FaultFinder finder(faults);
+    if (kitchen.id.empty() || kitchen.name.empty()) {
+        finder.say("kitchen", "The kitchen has no name. Give it one.");
+    }
+    for (const KitchenOven& oven : kitchen.ovens) {
+        finder.checkOven(oven);
+    }
+    for (const Burner& burner : kitchen.burners) {
+        finder.checkItem(burner.id, burner.name, "Burner");
+        if (burner.size <= Length{}) {
+            finder.say("burner “" + burner.name + "”", "It takes pans of more than 0 cm.");
+        }
+    }
+    for (const Appliance& appliance : kitchen.appliances) {
+        finder.checkItem(appliance.id, appliance.name, "Appliance");
+        if (appliance.kind.empty()) {
+            finder.say("appliance “" + appliance.name + "”",
+                       "Say what kind it is, like “blender”.");
+        }
+    }
+    for (const Vessel& vessel : kitchen.vessels) {
+        finder.checkItem(vessel.id, vessel.name, "Vessel");
+        if (vessel.kind.empty() || vessel.count < 1 || vessel.volume < Litres{}) {
+            finder.say(
+                "vessel “" + vessel.name + "”",
+                "It has a kind, like “wide pan”, there is 1 or more, and it holds 0 l or more.");
+        }
+    }
+    for (const ColdPlace& cold : kitchen.coldPlaces) {
+        finder.checkItem(cold.id, cold.name, "Cold place");
+        if (cold.room < Litres{}) {
+            finder.say("cold place “" + cold.name + "”", "It cannot have less than 0 l to spare.");
+        }
+    }
+    for (const KitchenCook& cook : kitchen.cooks) {
+        finder.checkCook(cook);
+    }
+    return faults;
+}
+
+} // namespace suppertide

@@ -1,0 +1,248 @@
+#include "core/occasion/occasion.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <set>
+
+namespace suppertide {
+
+namespace {
+
+constexpr std::size_t mostGuests = 500;
+constexpr int mostDays = 7;
+
+class FaultFinder
+{
+public:
+    FaultFinder(const Occasion& occasion, const Kitchen& kitchen,
+                const std::map<RecipeId, const Recipe*>& recipes,
+                std::vector<OccasionFault>& faults)
+        : occasion_(occasion), kitchen_(kitchen), recipes_(recipes), faults_(faults)
+    {}
+
+    void find()
+    {
+        checkFrame();
+        checkGuests();
+        checkCourses();
+        checkJobs();
+        checkHours();
+    }
+
+private:
+    void say(std::string place, std::string sentence)
+    {
+        faults_.push_back({std::move(place), std::move(sentence)});
+    }
+
+    [[nodiscard]] bool isCook(const CookId& cook) const
+    {
+        return std::ranges::find(kitchen_.cooks, cook, &KitchenCook::id) != kitchen_.cooks.end();
+    }
+
+    void checkCook(const std::optional<CookId>& cook, const std::string& place)
+    {
+        if (cook && !isCook(*cook)) {
+            say(place,
+                fmt::format("It is given to “{}”, who is no cook of this kitchen.", cook->text()));
+        }
+    }
+
+    void checkFrame()
+    {
+        if (occasion_.id.empty() || occasion_.name.empty()) {
+            say("occasion", "The occasion has no name. Give it one.");
+        }
+        if (const auto zone = TimeZone::find(occasion_.zone); !zone) {
+            say("time zone", zone.error().forCook);
+        }
+        if (occasion_.courses.empty()) {
+            say("courses", "There are no courses. Add one with its serving time.");
+        }
+    }
+
+    void checkGuests()
+    {
+        if (occasion_.guests.size() > mostGuests) {
+            say("guests", fmt::format("There are {} guests; {} is the most.",
+                                      occasion_.guests.size(), mostGuests));
+        }
+        std::set<GuestId> seen;
+        for (const Guest& guest : occasion_.guests) {
+            if (guest.id.empty() || !seen.insert(guest.id).second) {
+                say("guest “" + guest.name + "”", "Each guest has an id of their own.");
+            }
+        }
+    }
+
+    void checkCourses()
+    {
+        const Course* previous = nullptr;
+        std::set<CourseId> seen;
+        std::set<DishId> dishes;
+        for (const Course& course : occasion_.courses) {
+            const std::string place = "course “" + course.name + "”";
+            if (course.id.empty() || !seen.insert(course.id).second) {
+                say(place, "Each course has an id of its own.");
+            }
+            if (!isValid(course.serving.date)) {
+                say(place,
+                    fmt::format("There is no day {} in the calendar.", toIso(course.serving.date)));
+            } else if (previous != nullptr && isValid(previous->serving.date)) {
+                checkOrder(*previous, course, place);
+            }
+            if (course.atTable < Minutes{0} || course.atTable > Minutes{24 * 60}) {
+                say(place, "Guests sit between 0 minutes and a day over a course.");
+            }
+            for (const Dish& dish : course.dishes) {
+                if (dish.id.empty() || !dishes.insert(dish.id).second) {
+                    say(place, fmt::format("Two dishes have the id “{}”.", dish.id.text()));
+                }
+                checkDish(dish, course);
+            }
+            previous = &course;
+        }
+    }
+
+    void checkOrder(const Course& previous, const Course& course, const std::string& place)
+    {
+        if (course.serving < previous.serving) {
+            say(place, fmt::format("It is served at {}, before “{}” at {}. Put the courses in the "
+                                   "order in which they are served.",
+                                   toIso(course.serving.clock), previous.name,
+                                   toIso(previous.serving.clock)));
+        } else if (daysBetween(occasion_.courses.front().serving.date, course.serving.date) >
+                   mostDays) {
+            say(place, "It is served more than seven days after the first course.");
+        }
+    }
+
+    void checkDish(const Dish& dish, const Course& course)
+    {
+        const auto recipe = recipes_.find(dish.recipe);
+        const std::string name =
+            recipe == recipes_.end() ? dish.recipe.text() : recipe->second->name;
+        const std::string place = "course “" + course.name + "”, dish “" + name + "”";
+        if (recipe == recipes_.end()) {
+            say(place, "Its recipe is not in the library. Import it, or take the dish away.");
+            return;
+        }
+        if (!dish.alternative.empty() &&
+            std::ranges::find(course.alternatives, dish.alternative, &Alternative::id) ==
+                course.alternatives.end()) {
+            say(place, fmt::format("Its alternative “{}” is not one of the course.",
+                                   dish.alternative.text()));
+        }
+        checkCook(dish.cook, place);
+        for (const MixEntry& entry : dish.mix) {
+            checkEntry(entry, *recipe->second, place);
+        }
+        if (portionsOf(dish) > Portions{static_cast<std::int64_t>(mostGuests)}) {
+            say(place, fmt::format("{} portions are the most of one dish.", mostGuests));
+        }
+    }
+
+    void checkEntry(const MixEntry& entry, const Recipe& recipe, const std::string& place)
+    {
+        if (std::ranges::find(recipe.variants, entry.variant, &Variant::id) ==
+            recipe.variants.end()) {
+            say(place, fmt::format("The recipe has no variant “{}”.", entry.variant.text()));
+        }
+        if (entry.portions < Portions{0}) {
+            say(place,
+                fmt::format("{} portions cannot be made. Give 0 or more.", entry.portions.text()));
+        }
+        for (const GuestId& guest : entry.guests) {
+            if (std::ranges::find(occasion_.guests, guest, &Guest::id) == occasion_.guests.end()) {
+                say(place, fmt::format("It is meant for “{}”, who is not among the guests.",
+                                       guest.text()));
+            }
+        }
+    }
+
+    void checkJobs()
+    {
+        std::set<HouseJobId> seen;
+        const auto check = [&](const HouseJobId& id, const std::string& name, Minutes duration,
+                               const CivilTime& earliest, const CivilTime& latest,
+                               const std::optional<CookId>& cook) {
+            const std::string place = "job “" + name + "”";
+            if (id.empty() || !seen.insert(id).second) {
+                say(place, "Each job has an id of its own.");
+            }
+            if (duration < Minutes{0} || duration > Minutes{24 * 60}) {
+                say(place, "It takes between 0 minutes and a day.");
+            }
+            if (!isValid(earliest.date) || !isValid(latest.date)) {
+                say(place, "Its days are not in the calendar.");
+            } else if (latest < earliest) {
+                say(place, fmt::format("It must be done by {}, before it may begin at {}.",
+                                       toIso(latest), toIso(earliest)));
+            }
+            checkCook(cook, place);
+        };
+        for (const HouseJob& job : occasion_.houseJobs) {
+            check(job.id, job.name, job.duration, job.earliest, job.latest, job.cook);
+        }
+        for (const ShoppingTrip& trip : occasion_.trips) {
+            check(trip.id, trip.name, trip.duration, trip.earliest, trip.latest, trip.cook);
+            if (trip.freshness && *trip.freshness < Minutes{0}) {
+                say("job “" + trip.name + "”", "What it buys keeps for 0 minutes or more.");
+            }
+        }
+    }
+
+    void checkHours()
+    {
+        for (const auto& [cook, days] : occasion_.hours) {
+            checkCook(cook, "hours");
+            for (const HoursOfDay& day : days) {
+                ClockTime last{0, 0};
+                for (const Hours& each : day.hours) {
+                    if (each.to <= each.from || each.from < last) {
+                        say(fmt::format("hours of “{}” on {}", cook.text(), toIso(day.date)),
+                            "They end before they begin, or overlap.");
+                    }
+                    last = each.to;
+                }
+            }
+        }
+    }
+
+    const Occasion& occasion_;
+    const Kitchen& kitchen_;
+    const std::map<RecipeId, const Recipe*>& recipes_;
+    std::vector<OccasionFault>& faults_;
+};
+
+} // namespace
+
+std::vector<Substance> avoidedBy(const Guest& guest)
+{
+    std::set<Substance> result(guest.allergies.begin(), guest.allergies.end());
+    for (const Diet diet : guest.diets) {
+        const std::vector<Substance> avoided = avoidedBy(diet);
+        result.insert(avoided.begin(), avoided.end());
+    }
+    return {result.begin(), result.end()};
+}
+
+Portions portionsOf(const Dish& dish)
+{
+    Portions total{0};
+    for (const MixEntry& entry : dish.mix) {
+        total = total + entry.portions;
+    }
+    return total;
+}
+
+std::vector<OccasionFault> faultsOf(const Occasion& occasion, const Kitchen& kitchen,
+                                    const std::map<RecipeId, const Recipe*>& recipes)
+{
+    std::vector<OccasionFault> faults;
+    FaultFinder(occasion, kitchen, recipes, faults).find();
+    return faults;
+}
+
+} // namespace suppertide

@@ -1,0 +1,52 @@
+// How steps follow the number of portions.
+#include <algorithm>
+
+#include "core/recipe/recipe.h"
+
+namespace suppertide {
+
+namespace {
+
+Minutes times(Minutes duration, const Rational& factor)
+{
+    return Minutes{(Rational{duration.count()} * factor).ceiled()};
+}
+
+} // namespace
+
+DurationRange scaledDuration(const Step& step, const Portions& recipePortions,
+                             const Portions& portions)
+{
+    if (step.scaling != Scaling::PerPortion) {
+        return step.duration;
+    }
+    expects(recipePortions > Rational{0}, "a recipe for more than no portions");
+    const Rational factor = portions / recipePortions;
+    return {times(step.duration.least, factor), times(step.duration.likely, factor),
+            times(step.duration.most, factor)};
+}
+
+std::vector<Portions> batchesOf(const Step& step, const Portions& portions)
+{
+    if (!step.portionsPerBatch || *step.portionsPerBatch <= Rational{0} ||
+        portions <= *step.portionsPerBatch) {
+        return {portions};
+    }
+    const std::int64_t count = (portions / *step.portionsPerBatch).ceiled();
+    std::vector<Portions> result;
+    Portions left = portions;
+    for (std::int64_t i = count; i > 0; --i) {
+        // Whole portions as long as they fit: nobody bakes 3 1/3 tartlets.
+        Portions batch{(left / Rational{i}).ceiled()};
+        batch = std::min({batch, *step.portionsPerBatch, left});
+        result.push_back(batch);
+        left = left - batch;
+    }
+    if (left > Rational{0}) {
+        // Batches of a fraction: what whole portions left over is spread evenly instead.
+        result.assign(static_cast<std::size_t>(count), portions / Rational{count});
+    }
+    return result;
+}
+
+} // namespace suppertide
