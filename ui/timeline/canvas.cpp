@@ -1,5 +1,6 @@
 #include "ui/timeline/canvas.h"
 
+#include <QFontMetricsF>
 #include <QPainterPath>
 #include <QPen>
 
@@ -222,6 +223,14 @@ void Canvas::uprightText(double x, double y, const QString& words, TypeRole role
     painter_.setFont(texts_.font(theme_, role));
     painter_.setPen(colour);
     painter_.drawText(QPointF{-laid.width / 2, laid.capHeight / 2}, words);
+}
+
+QString Canvas::elided(const QString& words, TypeRole role, double room)
+{
+    if (widthOf(words, role) <= room) {
+        return words;
+    }
+    return QFontMetricsF{texts_.font(theme_, role)}.elidedText(words, Qt::ElideRight, room);
 }
 
 double Canvas::widthOf(const QString& words, TypeRole role)

@@ -68,6 +68,8 @@ public:
                   const QColor& colour, const QColor& ground, TextSide side = TextSide::RightOf);
     /// Upwards, its middle at (x, y).
     void uprightText(double x, double y, const QString& words, TypeRole role, const QColor& colour);
+    /// Shortened by an ellipsis if it is wider than `room`.
+    [[nodiscard]] QString elided(const QString& words, TypeRole role, double room);
     [[nodiscard]] double widthOf(const QString& words, TypeRole role);
     /// The baseline that sets capitals in the middle of a strip.
     [[nodiscard]] double middleBaseline(double top, double bottom, TypeRole role);

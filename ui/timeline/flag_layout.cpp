@@ -7,9 +7,9 @@ namespace suppertide::ui {
 
 namespace {
 
-constexpr double tail = 14;   // swallow tail and the room around the texts
-constexpr double textGap = 4; // between name and time
-constexpr double between = 1; // between two flags of a level
+constexpr double tail = 11;   // swallow tail and the room around the texts
+constexpr double textGap = 3; // between name and time
+constexpr double between = 0; // between two flags of a level
 
 double widthOf(const FlagNeed& need, bool showsName, bool showsTime)
 {

@@ -27,7 +27,7 @@ struct Flag
 };
 
 /// Width of the black field with the number at the mast.
-inline constexpr double flagNumberWidth = 15;
+inline constexpr double flagNumberWidth = 14;
 
 /// `leftEdge`: no flag's text reaches left of this.
 [[nodiscard]] std::vector<Flag> layoutFlags(std::span<const FlagNeed> needs, double leftEdge);

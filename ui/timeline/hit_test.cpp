@@ -144,9 +144,12 @@ Box boxOfTag(double x, double y)
     return {x - tagSize / 2, y - tagSize / 2, x + tagSize / 2, y + tagSize / 2};
 }
 
-/// The corner of a block that its tag sits on: the first that no other tag has taken.
-std::pair<double, double> tagCorner(const Box& bounds, const std::vector<TagPlace>& taken)
+/// The corner of a block that its tag sits on: the first that no other tag has taken and that
+/// covers no other block, as far as there is such a one.
+std::pair<double, double> tagCorner(const Geometry& geometry, const BlockShape& shape,
+                                    const std::vector<TagPlace>& taken)
 {
+    const Box bounds = shape.bounds();
     const double inset = 2;
     const std::array corners{
         std::pair{bounds.left - inset, bounds.top - inset - 2},
@@ -154,15 +157,19 @@ std::pair<double, double> tagCorner(const Box& bounds, const std::vector<TagPlac
         std::pair{bounds.right + inset, bounds.bottom + inset},
         std::pair{bounds.left - inset, bounds.bottom + inset},
     };
-    for (const auto& [x, y] : corners) {
-        const Box wanted = boxOfTag(x, y);
-        if (std::none_of(taken.begin(), taken.end(), [&](const TagPlace& tag) {
-                return boxOfTag(tag.x, tag.y).overlaps(wanted);
-            })) {
-            return {x, y};
-        }
-    }
-    return corners.front();
+    const auto cost = [&](const std::pair<double, double>& corner) {
+        const Box wanted = boxOfTag(corner.first, corner.second);
+        const auto tags = std::count_if(taken.begin(), taken.end(), [&](const TagPlace& tag) {
+            return boxOfTag(tag.x, tag.y).overlaps(wanted);
+        });
+        const auto blocks = std::count_if(
+            geometry.blocks().begin(), geometry.blocks().end(), [&](const BlockShape& other) {
+                return &other != &shape && other.bounds().overlaps(wanted);
+            });
+        return 10 * tags + blocks;
+    };
+    return *std::min_element(corners.begin(), corners.end(),
+                             [&](const auto& a, const auto& b) { return cost(a) < cost(b); });
 }
 
 std::optional<TagPlace> placeOnBlock(const Scene& scene, const Geometry& geometry,
@@ -172,7 +179,7 @@ std::optional<TagPlace> placeOnBlock(const Scene& scene, const Geometry& geometr
     for (const BlockShape& shape : geometry.blocks()) {
         if (scene.blocks[shape.block].id == *place.task &&
             scene.lanes[shape.lane].id == place.lane) {
-            const auto [x, y] = tagCorner(shape.bounds(), taken);
+            const auto [x, y] = tagCorner(geometry, shape, taken);
             return TagPlace{clash.number, clash.severity, x, y, shape.band};
         }
     }

@@ -16,7 +16,7 @@ struct Sizes
 };
 
 constexpr double foldedHeight = 10;
-constexpr double railToLanes = 6; // between the ruler's line and the first lane
+constexpr double railToLanes = 5; // between the ruler's line and the first lane
 /// A label needs 1.2 times its size, and a row 1.9 times (with a larger font).
 constexpr double labelSize = 10.5;
 

@@ -15,7 +15,7 @@ constexpr double stemWidth = 9;
 constexpr double labelGap = 4;        // between stem and label
 constexpr double leastLetterRoom = 8; // for the letter alone
 constexpr double leastLabelled = 24;  // a narrower block is filled by its stem's pattern
-constexpr double lowRow = 14;         // rows up to this height have a lower foot band
+constexpr double lowRow = 16.5;       // rows up to this height have a lower foot band
 
 enum class BlockForm
 {
@@ -241,7 +241,7 @@ void paintRowLabel(const Layer& layer, const BlockShape& shape)
     }
     auto [from, to] = labelRoom(layer, shape.left, shape.least - 1);
     const bool hasFootBand = formOf(block.attention) == BlockForm::KeepAnEye;
-    const double foot = hasFootBand ? (shape.bottom - shape.top <= lowRow ? 3 : 5) : 0;
+    const double foot = hasFootBand ? (shape.bottom - shape.top <= lowRow ? 3 : 6) : 0;
     const double top = shape.top + (formOf(block.attention) == BlockForm::Undivided ? 2 : 0);
     const double baseline = layer.canvas.middleBaseline(top, shape.bottom - foot, TypeRole::Label);
     if (block.progress.isDone && to - from >= leastLetterRoom) {
@@ -265,7 +265,7 @@ void paintSegmentLabel(const Layer& layer, const BlockShape& shape)
     if (piece.height() < line || layer.geometry().stop() == ZoomStop::Day) {
         return;
     }
-    const auto [from, to] = labelRoom(layer, piece.left, piece.right - 2);
+    const auto [from, to] = labelRoom(layer, piece.left, piece.right - 1);
     const double room = to - from;
     double baseline = piece.top + line + 1;
     if (block.progress.isDone && room >= leastLetterRoom) {
@@ -332,7 +332,8 @@ void paintGhost(const Layer& layer, const BlockShape& shape)
     }
     layer.canvas.outline(outline, {dish.fill.colour, 1.6, {4, 3}});
     layer.canvas.stem(stemOf(shape), dish);
-    if (block.ghost->countdown && !shape.isSegment()) {
+    // Once a step: at the thing that it stands on, or else with its cook.
+    if (block.ghost->countdown && (!shape.isSegment() || block.places.size() == 1)) {
         layer.canvas.haloText(
             shape.left - 4,
             layer.canvas.middleBaseline(shape.top, shape.bottom, TypeRole::SecondaryBold),

@@ -63,7 +63,7 @@ QString absenceWords(const Scene& scene, const CookLane& cook, const Interval& a
     return format.arg(weekday, clock);
 }
 
-/// The widest unfolded stretch of [left, right), so that a label does not lie over a fold.
+/// The widest stretch of [left, right) without a fold and without the now line.
 std::pair<double, double> widestClear(const Layer& layer, double left, double right)
 {
     std::pair<double, double> best{left, left};
@@ -73,12 +73,19 @@ std::pair<double, double> widestClear(const Layer& layer, double left, double ri
             best = {at, until};
         }
     };
-    layer.forEachFold([&](const TimeAxis::Piece&, double x0, double x1) {
+    std::vector<std::pair<double, double>> taken;
+    layer.forEachFold(
+        [&](const TimeAxis::Piece&, double x0, double x1) { taken.emplace_back(x0, x1); });
+    if (const auto now = layer.scene().now) {
+        taken.emplace_back(layer.geometry().x(*now) - 3, layer.geometry().x(*now) + 3);
+    }
+    std::sort(taken.begin(), taken.end());
+    for (const auto& [x0, x1] : taken) {
         if (x1 > at && x0 < right) {
             consider(std::min(x0, right));
             at = std::max(at, x1);
         }
-    });
+    }
     consider(right);
     return best;
 }
@@ -114,7 +121,8 @@ void paintGrounds(const Layer& layer)
 void paintHourLines(const Layer& layer)
 {
     const Geometry& geometry = layer.geometry();
-    const Strip strip = geometry.lanes().visible(layer.band);
+    Strip strip = geometry.lanes().visible(layer.band);
+    strip.height = std::min(strip.height, geometry.lanesBottom() - strip.top);
     const bool hasHalves = geometry.stop() != ZoomStop::Day;
     for (const RulerMark& mark :
          rulerMarks(layer.scene().calendar, geometry.axis(), geometry.visibleTime(), 0)) {
@@ -271,12 +279,15 @@ void paintRefusals(const Layer& layer)
         paintServingLines(layer, strip.top, strip.bottom() - 1);
         const QString reason = toText(*lane.refusal);
         const auto [from, to] = widestClear(layer, layer.left(), layer.right());
-        if (box.isFolded || layer.canvas.widthOf(reason, TypeRole::Secondary) + 16 > to - from) {
+        if (box.rows.empty() ||
+            layer.canvas.widthOf(reason, TypeRole::Secondary) + 16 > to - from) {
             return;
         }
+        // In the row of blocks: waits run under it.
+        const Strip& row = box.rows.back();
         layer.canvas.haloText(
             from + (to - from) * 0.1,
-            layer.canvas.middleBaseline(strip.top, strip.bottom(), TypeRole::Secondary), reason,
+            layer.canvas.middleBaseline(row.top, row.bottom(), TypeRole::Secondary), reason,
             TypeRole::Secondary, layer.neutral().ink2, layer.neutral().lane);
     });
 }

@@ -10,13 +10,19 @@ namespace suppertide::ui {
 
 namespace {
 
-constexpr double margin = 10;
+constexpr double usualMargin = 10;
+constexpr double narrowMargin = 5;
 constexpr double scaleRight = 8; // scale figures end this far left of the time area
 constexpr double tickLength = 5;
 
 QString words(const char* text)
 {
     return QCoreApplication::translate("Timeline", text);
+}
+
+double marginOf(const Layer& layer)
+{
+    return layer.geometry().lanes().showsNotes ? usualMargin : narrowMargin;
 }
 
 void scaleFigure(const Layer& layer, double y, const QString& figure)
@@ -95,8 +101,7 @@ QString sizeText(const BurnerLane& burner)
     return words("%1 cm").arg(std::lround(static_cast<double>(burner.size.smallest()) / 10.0));
 }
 
-void paintBurnerHead(const Layer& layer, const LaneBox& box, const SceneLane& lane,
-                     const BurnerLane& burner)
+void paintBurnerHead(const Layer& layer, const LaneBox& box, const BurnerLane& burner)
 {
     const double middle = (box.strip.top + box.strip.bottom()) / 2;
     const double baseline =
@@ -107,12 +112,15 @@ void paintBurnerHead(const Layer& layer, const LaneBox& box, const SceneLane& la
             filled.push_back(shared->position);
         }
     }
+    if (!layer.geometry().lanes().showsNotes) {
+        paintHobPlan(layer, layer.left() - narrowMargin, middle, burner, filled);
+        return;
+    }
     const QString size = box.isShared() ? words("idle") : sizeText(burner);
     const double room = layer.canvas.widthOf(QStringLiteral("88 cm"), TypeRole::Secondary);
     layer.canvas.text(layer.left() - scaleRight, baseline, size, TypeRole::Secondary,
                       layer.neutral().ink2, TextSide::LeftOf);
     paintHobPlan(layer, layer.left() - scaleRight - room - 3, middle, burner, filled);
-    static_cast<void>(lane);
 }
 
 bool isFirstOfItsName(const Layer& layer, const LaneBox& box)
@@ -125,6 +133,7 @@ bool isFirstOfItsName(const Layer& layer, const LaneBox& box)
 void paintName(const Layer& layer, const LaneBox& box, const SceneLane& lane)
 {
     Canvas& canvas = layer.canvas;
+    const double margin = marginOf(layer);
     const double scale = layer.in.theme.textScale;
     const bool isLow = box.strip.height < 30 * scale;
     const double baseline =
@@ -132,7 +141,11 @@ void paintName(const Layer& layer, const LaneBox& box, const SceneLane& lane)
               : box.strip.top + 15 * scale;
     const bool isBurner = std::holds_alternative<BurnerLane>(lane.kind);
     if (!isBurner || isFirstOfItsName(layer, box)) {
-        canvas.text(margin, baseline, toText(lane.name), TypeRole::LaneName, layer.neutral().ink);
+        const double beside = isBurner ? 16 : 0;
+        canvas.text(margin, baseline,
+                    canvas.elided(toText(lane.name), TypeRole::LaneName,
+                                  layer.left() - margin - beside - 2),
+                    TypeRole::LaneName, layer.neutral().ink);
     }
     if (!isLow && layer.geometry().lanes().showsNotes) {
         canvas.text(margin, baseline + 14 * scale, toText(lane.note), TypeRole::Secondary,
@@ -173,7 +186,7 @@ void paintHeader(const Layer& layer)
         } else if (const auto* cold = std::get_if<ColdLane>(&lane.kind)) {
             paintColdScale(layer, box, *cold);
         } else if (const auto* burner = std::get_if<BurnerLane>(&lane.kind)) {
-            paintBurnerHead(layer, box, lane, *burner);
+            paintBurnerHead(layer, box, *burner);
         }
         if (lane.refusal) {
             QColor veil = layer.neutral().paper;

@@ -1,6 +1,8 @@
 // The layers of the painter, one function each; painter.cpp calls them in order. Not for others.
 #pragma once
 
+#include <algorithm>
+#include <optional>
 #include <vector>
 
 #include "ui/timeline/canvas.h"
@@ -19,7 +21,11 @@ struct Layer
     [[nodiscard]] const Geometry& geometry() const { return in.geometry; }
     [[nodiscard]] const Neutrals& neutral() const { return canvas.neutral(); }
     [[nodiscard]] double left() const { return in.geometry.timeLeft(); }
-    [[nodiscard]] double right() const { return in.geometry.timeRight(); }
+    /// The view's right edge, or the horizon's end if that is in view.
+    [[nodiscard]] double right() const
+    {
+        return std::min(in.geometry.timeRight(), in.geometry.x(in.scene.horizon.end));
+    }
     [[nodiscard]] DishFill dishOf(const SceneBlock& block) const;
     [[nodiscard]] DishFill dishAt(const std::optional<std::size_t>& dish) const;
     /// Calls `paint` for each lane of this band that needs painting.
@@ -78,6 +84,7 @@ void paintPins(const Layer& layer);
 // paint_ties.cpp
 void paintSpans(const Layer& layer);
 void paintWaits(const Layer& layer);
+void paintWaitLabels(const Layer& layer);
 void paintThreads(const Layer& layer);
 
 // paint_clashes.cpp

@@ -31,13 +31,35 @@ double yOf(const LaneBox& box, const OvenLane& oven, double tenths)
     return Geometry::heatY(box, oven, Celsius::tenths(static_cast<int>(std::lround(tenths))));
 }
 
-QPolygonF curveOf(const Layer& layer, const LaneBox& box, const OvenLane& oven)
+/// Up to here an oven counts as being at rest: nothing is drawn along the bed.
+constexpr double restingTenths = 300;
+
+bool isResting(const HeatPoint& from, const HeatPoint& to)
 {
-    QPolygonF points;
-    for (const HeatPoint& point : heatPath(oven.curve, oven.settings, layer.geometry().axis())) {
-        points.append({layer.geometry().offset() + point.x, yOf(box, oven, point.tenths)});
+    return !from.isOn && from.tenths < restingTenths && to.tenths < restingTenths;
+}
+
+/// The stretches of the curve in which the oven is on or still warm.
+std::vector<QPolygonF> warmStretches(const Layer& layer, const LaneBox& box, const OvenLane& oven)
+{
+    const auto path = heatPath(oven.curve, oven.settings, layer.geometry().axis());
+    const auto point = [&](const HeatPoint& p) {
+        return QPointF{layer.geometry().offset() + p.x, yOf(box, oven, p.tenths)};
+    };
+    std::vector<QPolygonF> stretches;
+    bool isOpen = false;
+    for (std::size_t i = 0; i + 1 < path.size(); ++i) {
+        if (isResting(path[i], path[i + 1])) {
+            isOpen = false;
+            continue;
+        }
+        if (!isOpen) {
+            stretches.push_back(QPolygonF{{point(path[i])}});
+            isOpen = true;
+        }
+        stretches.back().append(point(path[i + 1]));
     }
-    return points;
+    return stretches;
 }
 
 /// Labels of one lane that have been set, so that a further one can keep off them.
@@ -66,6 +88,13 @@ LabelRoom roomIn(const Layer& layer, const LaneBox& box)
     for (const SceneServing& serving : layer.scene().servings) {
         const double x = layer.geometry().x(serving.time);
         room.take({x - 6, box.strip.top, x + 2, box.strip.bottom()});
+    }
+    layer.forEachFold([&](const TimeAxis::Piece&, double x0, double x1) {
+        room.take({x0, box.strip.top, x1, box.strip.bottom()});
+    });
+    if (const auto now = layer.scene().now) {
+        const double x = layer.geometry().x(*now);
+        room.take({x - 3, box.strip.top, x + 3, box.strip.bottom()});
     }
     return room;
 }
@@ -99,7 +128,11 @@ void paintHoldFigures(const Layer& layer, const LaneBox& box, const OvenLane& ov
         holds.resize(1);
     }
     for (const Hold& hold : holds) {
-        const double x = layer.geometry().x(hold.from);
+        const double end = layer.geometry().x(oven.settings[hold.setting].when.end);
+        double x = layer.geometry().x(hold.from);
+        if (x < layer.left() && end > layer.left() + 40) {
+            x = layer.left(); // a hold that begins left of the view keeps its figure in view
+        }
         const double y = Geometry::heatY(box, oven, hold.temperature);
         const QString figure = QStringLiteral("%1°").arg(hold.temperature.wholeDegrees());
         const QColor colour = layer.neutral().heatLine;
@@ -109,7 +142,9 @@ void paintHoldFigures(const Layer& layer, const LaneBox& box, const OvenLane& ov
                      TextSide::LeftOf);
         }
         if (oven.settings[hold.setting].isPinned) {
-            layer.canvas.dot(x, y, 4, layer.in.theme.role().pinned.colour);
+            layer.canvas.ring(x + 10, y - 17, 4, layer.in.theme.role().pinned.colour,
+                              {layer.neutral().paper, 1.2});
+            layer.canvas.vLine(x + 10, y - 13, y, 1.8, layer.in.theme.role().pinned.colour);
         }
     }
 }
@@ -152,8 +187,7 @@ void paintSlopeWords(const Layer& layer, const LaneBox& box, const OvenLane& ove
 void paintCurve(const Layer& layer, const LaneBox& box, const OvenLane& oven)
 {
     const auto path = heatPath(oven.curve, oven.settings, layer.geometry().axis());
-    // At rest at room temperature nothing is said by a line along the bed.
-    constexpr double restingTenths = 300;
+
     std::size_t i = 0;
     while (i + 1 < path.size()) {
         QPolygonF stroke;
@@ -163,10 +197,9 @@ void paintCurve(const Layer& layer, const LaneBox& box, const OvenLane& oven)
         };
         stroke.append(point(path[i]));
         while (i + 1 < path.size() && path[i].isOn == isOn) {
-            const bool isResting =
-                !isOn && path[i].tenths < restingTenths && path[i + 1].tenths < restingTenths;
+            const bool rests = isResting(path[i], path[i + 1]);
             ++i;
-            if (isResting) {
+            if (rests) {
                 break;
             }
             stroke.append(point(path[i]));
@@ -190,14 +223,24 @@ void paintAsked(const Layer& layer, const LaneBox& box, const OvenLane& oven, La
         }
         layer.canvas.polyline(points, asked.isGhost ? Stroke{layer.neutral().heatLine, 1.4, {3, 3}}
                                                     : Stroke{layer.neutral().heatLine, 2, {5, 3}});
+        if (layer.geometry().stop() == ZoomStop::Day) {
+            continue;
+        }
         const auto peak =
             std::min_element(points.begin(), points.end(),
                              [](const QPointF& a, const QPointF& b) { return a.y() < b.y(); });
         const QString label = toText(asked.label);
-        if (!setLabel(layer, box, room, peak->x() - 16, peak->y() + 5, label, TypeRole::LabelBold,
-                      layer.neutral().heatLine, TextSide::LeftOf)) {
+        if (asked.isGhost &&
             setLabel(layer, box, room, peak->x() + 3, peak->y() - 4, label, TypeRole::LabelBold,
-                     layer.neutral().heatLine, TextSide::RightOf);
+                     layer.neutral().heatLine, TextSide::RightOf)) {
+            continue;
+        }
+        // Left of the rise, as near as serving lines and blocks let it.
+        for (int off = 16; off <= 136; off += 6) {
+            if (setLabel(layer, box, room, peak->x() - off, peak->y() + 5, label,
+                         TypeRole::LabelBold, layer.neutral().heatLine, TextSide::LeftOf)) {
+                break;
+            }
         }
     }
 }
@@ -238,13 +281,11 @@ QString litresText(Litres amount)
 void paintHeat(const Layer& layer)
 {
     forEachLaneOf<OvenLane>(layer, [&](const LaneBox& box, const SceneLane&, const OvenLane& oven) {
-        QPolygonF area = curveOf(layer, box, oven);
-        if (area.size() < 2) {
-            return;
+        for (QPolygonF area : warmStretches(layer, box, oven)) {
+            area.append({area.last().x(), box.strip.bottom()});
+            area.prepend({area.first().x(), box.strip.bottom()});
+            layer.canvas.polygon(area, layer.neutral().heat);
         }
-        area.append({area.last().x(), box.strip.bottom()});
-        area.prepend({area.first().x(), box.strip.bottom()});
-        layer.canvas.polygon(area, layer.neutral().heat);
     });
 }
 

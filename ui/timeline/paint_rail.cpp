@@ -88,7 +88,13 @@ void paintRuler(const Layer& layer, const RailPlaces& places)
         }
         const QString hour = QStringLiteral("%1").arg(mark.hour, 2, 10, QLatin1Char('0'));
         canvas.text(x + 3, baseline, hour, TypeRole::ControlBold, layer.neutral().ink);
-        if (hasMinutes) {
+        const auto& servings = layer.scene().servings;
+        const bool isClear =
+            std::none_of(servings.begin(), servings.end(), [&](const SceneServing& serving) {
+                const double mast = geometry.x(serving.time);
+                return x + numeral < mast && mast < x + needed + 2;
+            });
+        if (hasMinutes && isClear) {
             canvas.text(x + 4 + numeral, baseline - 4, QStringLiteral("00"), TypeRole::Minute,
                         layer.neutral().ink2);
         }
@@ -177,15 +183,15 @@ void paintFlag(const Layer& layer, const RailPlaces& places, const SceneServing&
                        {ink, isPointedAt(layer.in.marks.hovered, serving.course) ? 2 : 1.2});
     }
     const double baseline = canvas.middleBaseline(top, bottom, TypeRole::Secondary);
-    double x = right - flagNumberWidth;
+    double x = right - flagNumberWidth - 1;
     canvas.fill({x, top, right, bottom}, ink);
-    canvas.text(x + flagNumberWidth / 2, baseline, QString::number(serving.course),
+    canvas.text(x + (flagNumberWidth + 1) / 2, baseline, QString::number(serving.course),
                 TypeRole::SecondaryBold, layer.neutral().paper, TextSide::Around);
-    x -= 4;
+    x -= 3;
     if (flag.showsTime) {
         const QString time = toText(clockText(layer.scene().calendar, serving.time));
         canvas.text(x, baseline, time, TypeRole::Secondary, ink, TextSide::LeftOf);
-        x -= canvas.widthOf(time, TypeRole::Secondary) + 4;
+        x -= canvas.widthOf(time, TypeRole::Secondary) + 3;
     }
     if (flag.showsName) {
         canvas.text(x, baseline, toText(serving.name), TypeRole::SecondaryBold, ink,
@@ -231,9 +237,11 @@ void paintRail(const Layer& layer)
         }
     }
     const Strip& rail = layer.geometry().lanes().rail;
-    canvas.text(10, rail.top + 16 * layer.in.theme.textScale, words("Serving"), TypeRole::LaneName,
-                layer.neutral().ink);
-    canvas.text(10, places.rulerLine - 6, words("Hour"), TypeRole::Secondary, layer.neutral().ink2);
+    const double margin = layer.geometry().lanes().showsNotes ? 10 : 5;
+    canvas.text(margin, rail.top + 16 * layer.in.theme.textScale, words("Serving"),
+                TypeRole::LaneName, layer.neutral().ink);
+    canvas.text(margin, places.rulerLine - 6, words("Hour"), TypeRole::Secondary,
+                layer.neutral().ink2);
 }
 
 } // namespace suppertide::ui

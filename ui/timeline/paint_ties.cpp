@@ -158,7 +158,18 @@ void paintWaitLabel(const Layer& layer, const WaitShape& shape, std::vector<Box>
             room.take(box.left, box.right);
         }
     }
-    const auto left = room.find(width);
+    auto left = room.find(width);
+    if (!left) {
+        // No gap in the line: right of the bracket, if nothing is there.
+        const double after = std::max({shape.end, shape.least, shape.most.value_or(0)}) + 6;
+        LineRoom beside{layer, after, after + width + 24};
+        for (const Box& box : taken) {
+            if (box.top < shape.y + half && shape.y - half < box.bottom) {
+                beside.take(box.left, box.right);
+            }
+        }
+        left = beside.find(width);
+    }
     if (!left) {
         return;
     }
@@ -167,6 +178,31 @@ void paintWaitLabel(const Layer& layer, const WaitShape& shape, std::vector<Box>
     canvas.fill(area, layer.neutral().lane);
     canvas.text(area.left + 2, canvas.middleBaseline(area.top, area.bottom, TypeRole::Secondary),
                 label, TypeRole::Secondary, layer.neutral().ink2);
+}
+
+struct WaitsInView
+{
+    std::vector<const WaitShape*> toPaint; // what is dirty of them
+    std::vector<Box> brackets;             // of all: no place for a label
+};
+
+WaitsInView waitsInView(const Layer& layer)
+{
+    WaitsInView result;
+    for (const WaitShape& shape : layer.geometry().waits()) {
+        const double right = std::max({shape.end, shape.least, shape.most.value_or(0)}) + 20;
+        if (shape.band != layer.band || right < layer.left() || shape.start > layer.right()) {
+            continue;
+        }
+        result.brackets.push_back({shape.least - 3, shape.y - 5, shape.least + 14, shape.foot});
+        if (shape.most) {
+            result.brackets.push_back({*shape.most - 3, shape.y - 5, *shape.most + 3, shape.foot});
+        }
+        if (layer.canvas.isDirty({shape.start - 6, shape.y - 8, right + 120, shape.foot + 6})) {
+            result.toPaint.push_back(&shape);
+        }
+    }
+    return result;
 }
 
 /// The middle of the side of `shape` from which a thread leaves.
@@ -220,27 +256,16 @@ void paintSpans(const Layer& layer)
 
 void paintWaits(const Layer& layer)
 {
-    std::vector<Box> taken;
-    std::vector<const WaitShape*> drawn;
-    for (const WaitShape& shape : layer.geometry().waits()) {
-        const double right = std::max({shape.end, shape.least, shape.most.value_or(0)}) + 20;
-        if (shape.band != layer.band || right < layer.left() || shape.start > layer.right()) {
-            continue;
-        }
-        // The brackets of other waits are no place for a label either.
-        taken.push_back({shape.least - 3, shape.y - 5, shape.least + 14, shape.foot});
-        if (shape.most) {
-            taken.push_back({*shape.most - 3, shape.y - 5, *shape.most + 3, shape.foot});
-        }
-        if (layer.canvas.isDirty({shape.start - 6, shape.y - 8, right, shape.foot + 6})) {
-            drawn.push_back(&shape);
-        }
-    }
-    for (const WaitShape* shape : drawn) {
+    for (const WaitShape* shape : waitsInView(layer).toPaint) {
         paintWaitLine(layer, *shape);
     }
-    for (const WaitShape* shape : drawn) {
-        paintWaitLabel(layer, *shape, taken);
+}
+
+void paintWaitLabels(const Layer& layer)
+{
+    WaitsInView waits = waitsInView(layer);
+    for (const WaitShape* shape : waits.toPaint) {
+        paintWaitLabel(layer, *shape, waits.brackets);
     }
 }
 

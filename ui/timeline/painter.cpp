@@ -14,12 +14,24 @@ Box stripBox(const Strip& strip, double left, double right)
     return {left, strip.top, right, strip.bottom()};
 }
 
+/// Where the lowest lane of the band ends.
+double lastFoot(const Layer& layer)
+{
+    double foot = 0;
+    for (const LaneBox& box : layer.geometry().lanes().boxes) {
+        if (box.band == layer.band) {
+            foot = std::max(foot, box.strip.bottom());
+        }
+    }
+    return foot;
+}
+
 /// All layers of one band of lanes, right of the header column.
 void paintBand(const Layer& layer)
 {
     const Strip strip = layer.geometry().lanes().visible(layer.band);
     const double top = strip.top - 6;
-    const double bottom = strip.bottom();
+    const double bottom = std::min(strip.bottom(), lastFoot(layer));
     paintGrounds(layer);
     paintHourLines(layer);
     paintAbsences(layer);
@@ -42,6 +54,7 @@ void paintBand(const Layer& layer)
     paintHover(layer);
     paintSelection(layer);
     paintFocus(layer);
+    paintWaitLabels(layer);
     paintBlockLabels(layer);
     paintPleatHours(layer);
     paintPins(layer);
@@ -117,7 +130,9 @@ double longestLaneName(const Scene& scene, const Theme& theme, TextCache& texts)
     for (const SceneLane& lane : scene.lanes) {
         const bool isBurner = std::holds_alternative<BurnerLane>(lane.kind);
         // A burner's hob plan and size stand right of the hob's name.
-        const double beside = isBurner ? 44 : 0;
+        const double beside =
+            isBurner ? 20 + texts.laid(theme, TypeRole::Secondary, QStringLiteral("88 cm")).width
+                     : 0;
         longest = std::max(longest,
                            texts.laid(theme, TypeRole::LaneName, toText(lane.name)).width + beside);
     }

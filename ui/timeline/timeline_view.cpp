@@ -136,7 +136,9 @@ void TimelineView::followScroll()
 
 QRect TimelineView::paintedArea() const
 {
-    return {0, 0, width(), std::max(0, height() - parts_->overview->height() - scrollBarWidth)};
+    // The overview moves the view along; where there is none, a scroll bar does.
+    const int below = parts_->overview->height() > 0 ? parts_->overview->height() : scrollBarWidth;
+    return {0, 0, width(), std::max(0, height() - below)};
 }
 
 void TimelineView::placeParts()
@@ -145,11 +147,13 @@ void TimelineView::placeParts()
     parts_->overview->setVisible(strip > 0);
     parts_->overview->setGeometry(0, height() - strip, width(), strip);
     const QRect area = paintedArea();
-    parts_->horizontal->setGeometry(0, area.bottom() + 1, width(), scrollBarWidth);
+    parts_->horizontal->setVisible(strip == 0);
     parts_->empty->setFixedWidth(std::min(380, std::max(200, width() - 160)));
     parts_->empty->adjustSize();
     parts_->empty->move(area.center() - parts_->empty->rect().center());
     apply(state_.resize(area.width(), area.height()));
+    const auto left = static_cast<int>(state_.geometry().timeLeft());
+    parts_->horizontal->setGeometry(left, area.bottom() + 1, width() - left, scrollBarWidth);
     const Strip lanes = state_.geometry().lanes().scrolling;
     parts_->vertical->setGeometry(width() - scrollBarWidth, static_cast<int>(lanes.top),
                                   scrollBarWidth, static_cast<int>(lanes.height));

@@ -50,6 +50,21 @@ std::optional<double> landing(const Scene& scene, const std::vector<BlockShape>&
     return nearest->top > from.bottom ? nearest->top : nearest->bottom;
 }
 
+/// Two waits of one gutter that overlap must not share a line: the later one runs a little lower.
+void keepApart(WaitShape& shape, const std::vector<WaitShape>& before)
+{
+    constexpr double lower = 3;
+    const bool isTaken = std::any_of(before.begin(), before.end(), [&](const WaitShape& other) {
+        return other.lane == shape.lane && other.y == shape.y &&
+               other.start < std::max(shape.end, shape.least) &&
+               shape.start < std::max(other.end, other.least);
+    });
+    if (isTaken) {
+        shape.y += lower;
+        shape.foot += lower;
+    }
+}
+
 } // namespace
 
 std::vector<WaitShape> shapeWaits(const Scene& scene, const TimeAxis& axis,
@@ -88,6 +103,7 @@ std::vector<WaitShape> shapeWaits(const Scene& scene, const TimeAxis& axis,
             shape.surplus = Box{shape.end, top, shape.least, shape.foot};
         }
         shape.landsAt = landing(scene, shapes, *from, wait.to);
+        keepApart(shape, result);
         result.push_back(shape);
     }
     return result;

@@ -1,0 +1,24 @@
+# Tests of the window. tests/ui needs no screen; tests/gui has a QApplication and sends events.
+add_library(suppertide_tests_timeline STATIC support/timeline/example_scene.cpp)
+target_compile_options(suppertide_tests_timeline PRIVATE ${suppertide_warnings})
+suppertide_link(suppertide_tests_timeline PUBLIC ui/timeline)
+
+# An object library, since nothing refers to what registers the QApplication.
+add_library(suppertide_tests_gui OBJECT gui/qt_application.cpp)
+target_compile_options(suppertide_tests_gui PRIVATE ${suppertide_warnings})
+suppertide_link(suppertide_tests_gui PUBLIC Qt6::Widgets Qt6::Test GTest::gtest)
+
+add_executable(draw_timeline EXCLUDE_FROM_ALL pictures/draw_timeline.cpp)
+target_compile_options(draw_timeline PRIVATE ${suppertide_warnings})
+suppertide_link(draw_timeline PRIVATE tests/timeline)
+
+foreach(folder theme timeline)
+    if(IS_DIRECTORY ${CMAKE_SOURCE_DIR}/tests/ui/${folder})
+        suppertide_test(ui/${folder} QT DEPENDS ui/${folder} tests/timeline)
+    endif()
+endforeach()
+foreach(folder timeline)
+    if(IS_DIRECTORY ${CMAKE_SOURCE_DIR}/tests/gui/${folder})
+        suppertide_test(gui/${folder} QT DEPENDS ui/${folder} tests/timeline tests/gui)
+    endif()
+endforeach()
