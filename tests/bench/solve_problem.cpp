@@ -1,5 +1,6 @@
 // Plans a problem from a file and writes the schedule:
-//     solve_problem PROBLEM.json --seconds S [--seed N] [--threads N] [--trace] [--first]
+//     solve_problem PROBLEM.json --seconds S [--seed N] [--threads N] [--steps N]
+//         [--trace] [--first]
 // The schedule goes to stdout and nothing else does. --trace writes one line to stderr for each
 // better schedule: milliseconds, cost. --first stops at the first one.
 #include <chrono>
@@ -43,6 +44,8 @@ std::optional<Request> parsed(std::span<char*> arguments)
             request.limits.wallClock =
                 std::chrono::milliseconds{static_cast<std::int64_t>(seconds * 1000)};
             timed = true;
+        } else if (name == "--steps" && hasValue) {
+            request.limits.steps = std::strtoll(arguments[++i], nullptr, 10);
         } else if (name == "--seed" && hasValue) {
             request.limits.seed = std::strtoull(arguments[++i], nullptr, 10);
         } else if (name == "--threads" && hasValue) {

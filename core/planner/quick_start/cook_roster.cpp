@@ -148,13 +148,14 @@ std::optional<WorkIndex> CookRoster::seat(Trial& trial, std::size_t index) const
     const Minute begin = trial.start() + seating.at.offset;
     const Span seated{begin, begin + seating.minutes};
     std::vector<WorkIndex> inTheWay;
-    trial.forEach({ResourceKind::Cook, seating.cook.value()},
-                  [&](const Entry& entry, const Span& span) {
-                      if (!instance_->work[entry.work].atTable && span.overlaps(seated)) {
-                          inTheWay.push_back(entry.work);
-                          trial.blockage.allow({seated.end - span.begin, span.end - seated.begin});
-                      }
-                  });
+    trial.forEachDuring(
+        {ResourceKind::Cook, seating.cook.value()}, seated,
+        [&](const Entry& entry, const Span& span) {
+            if (!instance_->work[entry.work].atTable) {
+                inTheWay.push_back(entry.work);
+                trial.blockage.allow({seated.end - span.begin, span.end - seated.begin});
+            }
+        });
     for (const WorkIndex work : inTheWay) {
         const BlockIndex block = instance_->work[work].block;
         if (trial.startOf(block) && !(trial.mayEject() && trial.eject(block))) {

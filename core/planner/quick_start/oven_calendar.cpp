@@ -122,6 +122,10 @@ bool OvenCalendar::put(Trial& trial, HoldIndex index, const Span& span, std::siz
         if (hold.mode && there.mode && hold.mode != there.mode && span.overlaps(other)) {
             return OvenPairClash{};
         }
+        if (!hold.stay.off && !there.stay.off && hold.stay.acceptLow <= there.stay.acceptHigh &&
+            there.stay.acceptLow <= hold.stay.acceptHigh) {
+            return std::nullopt; // whenever they are
+        }
         OvenStay theirs = there.stay;
         theirs.during = intervalOf(other);
         return ovenPairClash(model, stay, theirs);

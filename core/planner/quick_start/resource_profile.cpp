@@ -74,14 +74,14 @@ bool makeRoom(Trial& trial, const Resource& resource, const Need& need, std::int
     std::vector<Taken> taken;
     const auto gather = [&] {
         taken.clear();
-        trial.forEach(resource, [&](const Entry& entry, const Span& span) {
-            if (entry.amount > 0 && span.overlaps(need.span)) {
+        trial.forEachDuring(resource, need.span, [&](const Entry& entry, const Span& span) {
+            if (entry.amount > 0) {
                 taken.push_back({&entry, span});
             }
         });
     };
     gather();
-    while (true) {
+    while (!taken.empty()) {
         const Peak peak = highest(taken, need.span);
         if (peak.load + need.amount <= capacity) {
             return true;
@@ -107,6 +107,7 @@ bool makeRoom(Trial& trial, const Resource& resource, const Need& need, std::int
         }
         gather();
     }
+    return true;
 }
 
 } // namespace suppertide::quick_start

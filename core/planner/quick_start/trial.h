@@ -105,7 +105,14 @@ public:
     /// Each entry of a resource of which something is left, with that; the block's own as well, but
     /// not what the plan has entered for holds that the block prolongs.
     template <typename Visit>
-    void forEach(const Resource& resource, const Visit& visit) const;
+    void forEach(const Resource& resource, const Visit& visit) const
+    {
+        forEachDuring(resource, {-never, never}, visit);
+    }
+    /// Only those that overlap `during`. (What is left of an entry lies within what it was, so most
+    /// are passed over at a glance.)
+    template <typename Visit>
+    void forEachDuring(const Resource& resource, const Span& during, const Visit& visit) const;
 
     Blockage blockage;
     std::optional<Blame> blame;
@@ -136,21 +143,21 @@ private:
 };
 
 template <typename Visit>
-void Trial::forEach(const Resource& resource, const Visit& visit) const
+void Trial::forEachDuring(const Resource& resource, const Span& during, const Visit& visit) const
 {
     for (const Entry& entry : plan_->entries(resource)) {
-        if (entry.from == block_ || entry.to == block_) {
+        if (!entry.span.overlaps(during) || entry.from == block_ || entry.to == block_) {
             continue;
         }
         const Span span = spanOf(entry);
-        if (!span.empty()) {
+        if (!span.empty() && span.overlaps(during)) {
             visit(entry, span);
         }
     }
     for (const Entered& own : entered_) {
         if (own.resource == resource) {
             const Span span = spanOf(own.entry);
-            if (!span.empty()) {
+            if (!span.empty() && span.overlaps(during)) {
                 visit(own.entry, span);
             }
         }
