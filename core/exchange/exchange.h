@@ -22,9 +22,9 @@ struct ExchangeContent
     friend bool operator==(const ExchangeContent&, const ExchangeContent&) = default;
 };
 
-/// Faults of form and of meaning (faultsOf recipe, kitchen, occasion); `forCook` has one line an
-/// error, "recipes[2] (roast-roots).steps[1].duration: …", the first 20 of them. `name` is the
-/// file's, for the message.
+/// Faults of form and of meaning (faultsOf recipe, kitchen, and of an occasion if all that it names
+/// is in the text); `forCook` has one line an error, "recipes[2] (roast-roots).steps[1].duration:
+/// …", the first 20 of them. `name` is the file's, for the message. TooNew: of a later version.
 [[nodiscard]] Result<ExchangeContent> readExchange(std::string_view json, std::string_view name);
 [[nodiscard]] Result<ExchangeContent> readExchangeFile(const std::filesystem::path& file);
 
@@ -35,8 +35,13 @@ struct ExchangeContent
 
 /// The content as a change to a state: what has the id of something there replaces it.
 [[nodiscard]] LibraryState imported(LibraryState state, const ExchangeContent& content);
+/// Whether the content fits together with what else is in `state`. A file may hold an occasion
+/// without its kitchen or recipes, whose meaning can only be judged here. BadInput with a line a
+/// fault, as from readExchange.
+[[nodiscard]] Result<void> checkFit(const LibraryState& state, const ExchangeContent& content);
 
-/// Single things, for the store's rows.
+/// Single things, for the store's rows, on one line. Their meaning is not judged: a recipe that is
+/// being written may lack its name, and is kept all the same.
 [[nodiscard]] std::string writeRecipe(const Recipe& recipe);
 [[nodiscard]] std::string writeKitchen(const Kitchen& kitchen);
 [[nodiscard]] std::string writeOccasion(const OccasionRecord& record);

@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+#include "core/exchange/decimal.h"
+
 namespace suppertide {
 
 namespace {
@@ -37,65 +39,6 @@ std::string shown(const JsonValue& value)
     return std::visit(inWords, value.data);
 }
 
-/// A decimal number as sign, digits and the power of ten of the last digit.
-struct Decimal
-{
-    bool negative = false;
-    std::string digits; // without leading or trailing zeros; empty: 0
-    std::int64_t exponent = 0;
-};
-
-Decimal parseDecimal(std::string_view text)
-{
-    constexpr std::int64_t mostExponent = 1'000'000; // beyond any use; keeps the sum in range
-    Decimal result;
-    bool afterPoint = false;
-    std::size_t i = 0;
-    for (; i < text.size() && text[i] != 'e' && text[i] != 'E'; ++i) {
-        if (text[i] == '-') {
-            result.negative = true;
-        } else if (text[i] == '.') {
-            afterPoint = true;
-        } else {
-            result.digits += text[i];
-            result.exponent -= afterPoint ? 1 : 0;
-        }
-    }
-    if (i < text.size()) {
-        const bool less = text[i + 1] == '-';
-        i += (less || text[i + 1] == '+') ? 2U : 1U;
-        std::int64_t exponent = 0;
-        for (; i < text.size(); ++i) {
-            exponent = std::min(mostExponent, exponent * 10 + (text[i] - '0'));
-        }
-        result.exponent += less ? -exponent : exponent;
-    }
-    while (!result.digits.empty() && result.digits.back() == '0') {
-        result.digits.pop_back();
-        ++result.exponent;
-    }
-    result.digits.erase(0, result.digits.find_first_not_of('0'));
-    return result;
-}
-
-/// `number` × 1000, if that is whole and above 0; 0 if not; more than `most` if it is larger.
-std::int64_t timesThousand(const Decimal& number, std::int64_t most)
-{
-    const std::int64_t zeros = number.exponent + 3;
-    if (number.negative || number.digits.empty() || zeros < 0) {
-        return 0;
-    }
-    constexpr std::size_t mostDigits = 18;
-    if (number.digits.size() + static_cast<std::size_t>(zeros) > mostDigits) {
-        return most + 1;
-    }
-    std::int64_t result = 0;
-    for (const char digit : number.digits + std::string(static_cast<std::size_t>(zeros), '0')) {
-        result = result * 10 + (digit - '0');
-    }
-    return result;
-}
-
 const JsonValue& nothing()
 {
     static const JsonValue value;
@@ -112,8 +55,21 @@ const JsonValue::Object& noMembers()
 
 void JsonFault::note(const std::string& place, std::string_view what)
 {
-    if (!first_) {
-        first_ = place.empty() ? std::string(what) : fmt::format("{}: {}", place, what);
+    if (!isFull()) {
+        faults_.push_back(place.empty() ? std::string(what) : fmt::format("{}: {}", place, what));
+    }
+}
+
+std::optional<std::string> JsonFault::first() const
+{
+    return faults_.empty() ? std::nullopt : std::optional{faults_.front()};
+}
+
+void JsonCursor::fault(std::string_view what) const
+{
+    // A key that is missing was complained of when it was asked for.
+    if (value_ != &nothing()) {
+        fault_->note(place_, what);
     }
 }
 
@@ -136,7 +92,7 @@ std::int64_t JsonCursor::whole(std::int64_t low, std::int64_t high) const
     return *number;
 }
 
-std::int64_t JsonCursor::thousandths(std::int64_t most) const
+std::int64_t JsonCursor::decimal(int places, std::int64_t low, std::int64_t high) const
 {
     std::string text;
     if (const auto* number = std::get_if<std::int64_t>(&value_->data)) {
@@ -145,19 +101,25 @@ std::int64_t JsonCursor::thousandths(std::int64_t most) const
         text = decimal->text;
     } else {
         fault(fmt::format("expected a number, found {}", shown(*value_)));
-        return 1;
+        return low;
     }
-    const std::int64_t result = timesThousand(parseDecimal(text), most);
-    if (result <= 0) {
-        fault(fmt::format("expected a number above 0 with at most 3 decimals, found {}",
-                          shown(*value_)));
-        return 1;
+    const auto result = wholeAt(parseDecimal(text), places);
+    if (!result) {
+        fault(fmt::format("expected a number with at most {} decimal{}, found {}", places,
+                          places == 1 ? "" : "s", shown(*value_)));
+        return low;
     }
-    if (result > most) {
-        fault(fmt::format("{} is above {}", shown(*value_), most / 1000));
-        return 1;
+    if (*result < low || *result > high) {
+        fault(fmt::format("{} is not within {}…{}", shown(*value_), decimalText(low, places),
+                          decimalText(high, places)));
+        return low;
     }
-    return result;
+    return *result;
+}
+
+std::int64_t JsonCursor::thousandths(std::int64_t most) const
+{
+    return decimal(3, 1, most);
 }
 
 std::string JsonCursor::text() const
@@ -200,6 +162,21 @@ std::vector<JsonCursor> JsonCursor::exactly(std::size_t count, std::string_view 
         result.push_back(item(i));
     }
     return result;
+}
+
+bool JsonCursor::isText() const
+{
+    return std::holds_alternative<std::string>(value_->data);
+}
+
+bool JsonCursor::isList() const
+{
+    return std::holds_alternative<JsonValue::List>(value_->data);
+}
+
+bool JsonCursor::isObject() const
+{
+    return std::holds_alternative<JsonValue::Object>(value_->data);
 }
 
 JsonFields JsonCursor::fields() const
@@ -264,6 +241,11 @@ std::string JsonFields::takeId()
     std::string id = required("id").text();
     place_ += fmt::format(" (id {})", id);
     return id;
+}
+
+void JsonFields::nameAs(std::string_view name)
+{
+    place_ += fmt::format(" ({})", name);
 }
 
 void JsonFields::done() const

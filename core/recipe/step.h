@@ -157,7 +157,11 @@ struct StepPoint
     std::optional<StepId> step;
     StepEdge edge = StepEdge::Start;
 
-    friend bool operator==(const StepPoint&, const StepPoint&) = default;
+    /// Serving is one moment: there the edge means nothing.
+    friend bool operator==(const StepPoint& a, const StepPoint& b)
+    {
+        return a.step == b.step && (!a.step || a.edge == b.edge);
+    }
 };
 
 enum class KeepPlace

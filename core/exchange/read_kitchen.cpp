@@ -1,0 +1,123 @@
+#include "core/exchange/thing_json.h"
+#include "core/exchange/value_reading.h"
+
+namespace suppertide {
+
+namespace {
+
+/// °C a minute with up to three decimals.
+std::int64_t readRate(const JsonCursor& at)
+{
+    return at.decimal(3, 0, 1'000'000);
+}
+
+KitchenOven readOven(const JsonCursor& at)
+{
+    return readObject(at, [](JsonFields& fields) {
+        KitchenOven oven;
+        takeOwnId(fields, oven.id);
+        take(fields, "name", oven.name, readText);
+        take(fields, "shelves", oven.shelves, readCount);
+        take(fields, "low", oven.low, readCelsius);
+        take(fields, "high", oven.high, readCelsius);
+        take(fields, "has_fan", oven.hasFan, readBool);
+        take(fields, "has_grill", oven.hasGrill, readBool);
+        take(fields, "heat_c_per_min", oven.heatMilliCPerMin, readRate);
+        take(fields, "cool_c_per_min", oven.coolMilliCPerMin, readRate);
+        return oven;
+    });
+}
+
+Burner readBurner(const JsonCursor& at)
+{
+    return readObject(at, [](JsonFields& fields) {
+        Burner burner;
+        takeOwnId(fields, burner.id);
+        take(fields, "name", burner.name, readText);
+        take(fields, "size", burner.size, readLength);
+        take(fields, "power", burner.power, readPower);
+        return burner;
+    });
+}
+
+Appliance readAppliance(const JsonCursor& at)
+{
+    return readObject(at, [](JsonFields& fields) {
+        Appliance appliance;
+        takeOwnId(fields, appliance.id);
+        take(fields, "name", appliance.name, readText);
+        take(fields, "kind", appliance.kind, readText);
+        return appliance;
+    });
+}
+
+Vessel readVessel(const JsonCursor& at)
+{
+    return readObject(at, [](JsonFields& fields) {
+        Vessel vessel;
+        takeOwnId(fields, vessel.id);
+        take(fields, "name", vessel.name, readText);
+        take(fields, "kind", vessel.kind, readText);
+        take(fields, "volume", vessel.volume, readLitres);
+        take(fields, "diameter", vessel.diameter, readLength);
+        take(fields, "count", vessel.count, readCount);
+        return vessel;
+    });
+}
+
+ColdPlace readColdPlace(const JsonCursor& at)
+{
+    return readObject(at, [](JsonFields& fields) {
+        ColdPlace place;
+        takeOwnId(fields, place.id);
+        take(fields, "name", place.name, readText);
+        take(fields, "kind", place.kind, readEnum<ColdKind>);
+        take(fields, "room", place.room, readLitres);
+        return place;
+    });
+}
+
+KitchenCook readCook(const JsonCursor& at)
+{
+    return readObject(at, [](JsonFields& fields) {
+        KitchenCook cook;
+        takeOwnId(fields, cook.id);
+        take(fields, "name", cook.name, readText);
+        take(fields, "is_host", cook.isHost, readBool);
+        takeList(fields, "skills", cook.skills, readText);
+        takeList(fields, "usual_hours", cook.usualHours, readHoursAt);
+        return cook;
+    });
+}
+
+} // namespace
+
+Hours readHoursAt(const JsonCursor& at)
+{
+    return readObject(at, [](JsonFields& fields) {
+        Hours hours;
+        hours.from = readClock(fields.required("from"));
+        hours.to = readClock(fields.required("to"));
+        take(fields, "presence", hours.presence, readEnum<Presence>);
+        return hours;
+    });
+}
+
+Kitchen readKitchenAt(const JsonCursor& at)
+{
+    return readObject(at, [](JsonFields& fields) {
+        Kitchen kitchen;
+        takeOwnId(fields, kitchen.id);
+        take(fields, "name", kitchen.name, readText);
+        takeList(fields, "ovens", kitchen.ovens, readOven);
+        takeList(fields, "burners", kitchen.burners, readBurner);
+        takeList(fields, "appliances", kitchen.appliances, readAppliance);
+        takeList(fields, "vessels", kitchen.vessels, readVessel);
+        takeList(fields, "cold_places", kitchen.coldPlaces, readColdPlace);
+        takeList(fields, "cooks", kitchen.cooks, readCook);
+        take(fields, "room_temperature", kitchen.roomTemperature, readCelsius);
+        return kitchen;
+    });
+}
+
+} // namespace suppertide
