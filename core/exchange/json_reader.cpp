@@ -245,7 +245,7 @@ std::string JsonFields::takeId()
 
 void JsonFields::nameAs(std::string_view name)
 {
-    place_ += fmt::format(" ({})", name);
+    place_ += fmt::format("{}({})", place_.empty() ? "" : " ", name);
 }
 
 void JsonFields::done() const

@@ -1,0 +1,1 @@
+suppertide_test(core/exchange DEPENDS core/exchange tests/support/content)
