@@ -1,0 +1,313 @@
+// One sentence for each kind of clash: who or what, when, how much is asked and how much there is.
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "core/wording/clash_words.h"
+
+namespace suppertide {
+
+namespace {
+
+/// "From 17:40 to 18:10 the oven…", "The oven…" where there is no time.
+std::string begun(const ClashWords& words, const std::string& rest)
+{
+    return capitalised(words.fromTo() + rest);
+}
+
+std::string ovenTemperature(const ClashWords& words)
+{
+    const auto& [first, second] = words.clash().ovenDemands;
+    if (first && second) {
+        return begun(words, fmt::format("{} is wanted {} by {} and {} by {}.", words.oven(),
+                                        words.wanted(*first), words.ovenDish(*first),
+                                        words.wanted(*second), words.ovenDish(*second)));
+    }
+    if (first) {
+        return begun(words, fmt::format("{} is wanted {} by {}, and is not.", words.oven(),
+                                        words.wanted(*first), words.ovenDish(*first)));
+    }
+    const auto asked = static_cast<int>(words.clash().asked);
+    const auto allowed = static_cast<int>(words.clash().allowed);
+    return begun(words,
+                 fmt::format("{} is wanted at {} and at {} by {}.", words.oven(),
+                             temperatureText(asked, words.times().style()),
+                             temperatureText(allowed, words.times().style()), words.dishes()));
+}
+
+std::string ovenSpace(const ClashWords& words)
+{
+    const Clash& clash = words.clash();
+    return begun(words,
+                 fmt::format("{} of {} {} wanted by {}; it has {}.",
+                             counted(clash.asked, "shelf", "shelves"), words.oven(),
+                             clash.asked == 1 ? "is" : "are", words.dishes(), clash.allowed));
+}
+
+/// From one dish's temperature to another's, or, if only one is named, up to that one's.
+std::string ovenRamp(const ClashWords& words)
+{
+    const Clash& clash = words.clash();
+    const auto& [first, second] = clash.ovenDemands;
+    if (first && second) {
+        const std::string time =
+            clash.when && !clash.when->empty()
+                ? fmt::format("has only {}, {},", durationText(clash.when->length()),
+                              words.times().during(*clash.when))
+                : fmt::format("has no time{}",
+                              clash.when ? ", " + words.times().during(*clash.when) + "," : "");
+        return capitalised(
+            fmt::format("{} {} to change over: it is wanted {} by {} and then {} by {}.",
+                        words.oven(), time, words.wanted(*first), words.ovenDish(*first),
+                        words.wanted(*second), words.ovenDish(*second)));
+    }
+    const auto only = first ? first : second;
+    return capitalised(fmt::format(
+        "{} cannot be ready in time: {}it is wanted {} by {}.", words.oven(),
+        clash.when ? words.times().during(*clash.when) + " " : "",
+        only ? words.wanted(*only)
+             : "at " + temperatureText(static_cast<int>(clash.asked), words.times().style()),
+        only ? words.ovenDish(*only) : words.dishes()));
+}
+
+std::string burner(const ClashWords& words)
+{
+    const Clash& clash = words.clash();
+    if (clash.asked > clash.allowed) {
+        return begun(words, fmt::format("{} {} wanted by {}; there {} {}.",
+                                        counted(clash.asked, "burner", "burners"),
+                                        clash.asked == 1 ? "is" : "are", words.dishes(),
+                                        clash.allowed == 1 ? "is" : "are", clash.allowed));
+    }
+    return begun(words,
+                 fmt::format("no burner that is wide enough is free for {}.", words.dishes()));
+}
+
+/// Appliances and vessels.
+std::string thingShared(const ClashWords& words)
+{
+    const Clash& clash = words.clash();
+    if (clash.asked > 1) {
+        return begun(words, fmt::format("{} is wanted {} times at once, by {}; there {} {}.",
+                                        theThing(words.thing()), clash.asked, words.dishes(),
+                                        clash.allowed == 1 ? "is" : "are", clash.allowed));
+    }
+    return begun(words,
+                 fmt::format("no {} that will do is free for {}.", words.thing(), words.dishes()));
+}
+
+/// Tenths of a litre, as "4.5 l".
+std::string litresText(std::int64_t tenths)
+{
+    return tenths % 10 == 0 ? fmt::format("{} l", tenths / 10)
+                            : fmt::format("{}.{} l", tenths / 10, tenths % 10);
+}
+
+std::string coldSpace(const ClashWords& words)
+{
+    const Clash& clash = words.clash();
+    return begun(words, fmt::format("{} is to hold {} for {}; there is room for {}.",
+                                    theThing(words.thing()), litresText(clash.asked),
+                                    words.dishes(), litresText(clash.allowed)));
+}
+
+std::string hands(const ClashWords& words)
+{
+    const Clash& clash = words.clash();
+    if (words.cook().empty()) {
+        return begun(words, fmt::format("there are too few hands for {}.", words.deeds()));
+    }
+    return begun(words, fmt::format("more is asked of {} than one cook can do ({} %): {}.",
+                                    words.cook(), clash.asked, words.deeds()));
+}
+
+bool isAtTable(const ClashWords& words)
+{
+    const Clash& clash = words.clash();
+    if (!clash.cook || !clash.when) {
+        return false;
+    }
+    const Timetable timetable(words.formulation().problem, words.plan().schedule);
+    const std::vector<Interval> table =
+        timetable.atTable(words.formulation().problem.cooks[*clash.cook]);
+    return std::ranges::any_of(
+        table, [&clash](const Interval& each) { return each.overlaps(*clash.when); });
+}
+
+/// The skill that one of the clash's tasks asks for.
+std::optional<std::string> skillAsked(const ClashWords& words)
+{
+    for (const TaskIndex task : words.clash().tasks) {
+        const std::optional<Hands>& hands = words.formulation().problem.tasks[task].hands;
+        if (hands && hands->skill) {
+            return hands->skill;
+        }
+    }
+    return std::nullopt;
+}
+
+std::string cookNotFree(const ClashWords& words)
+{
+    const std::string cook = words.cook();
+    if (cook.empty()) {
+        const auto skill = skillAsked(words);
+        return begun(words, fmt::format("no cook is free for {}{}.", words.deeds(),
+                                        skill ? ", which asks for " + quoted(*skill) : ""));
+    }
+    return begun(words, fmt::format("{} is {}, and is to do {}.", cook,
+                                    isAtTable(words) ? "at table" : "not free", words.deeds()));
+}
+
+std::string wait(const ClashWords& words)
+{
+    const Clash& clash = words.clash();
+    const bool isShort = clash.kind == ClashKind::WaitTooShort;
+    const std::string bound =
+        durationText(Minutes{clash.allowed}) + (isShort ? " at least" : " at most");
+    if (!clash.lag) {
+        return capitalised(fmt::format("{} waits {}; it should be {}.", words.dish(),
+                                       durationText(Minutes{clash.asked}), bound));
+    }
+    const LagSource& source = words.formulation().lags[*clash.lag];
+    const Lag& lag = words.formulation().problem.lags[*clash.lag];
+    if (source.text.empty()) {
+        const std::string before = quoted(deedOf(words.formulation().tasks[lag.from.task]));
+        const std::string after = quoted(deedOf(words.formulation().tasks[lag.to.task]));
+        if (isShort && clash.allowed <= 0) {
+            return fmt::format("{} comes {} too early: first comes {}.", after,
+                               durationText(Minutes{clash.allowed - clash.asked}), before);
+        }
+        return fmt::format("{} follows {} after {}; it should be {}.", after,
+                           durationText(Minutes{clash.asked}), before, bound);
+    }
+    const auto gap = words.gapOf(lag);
+    return capitalised(fmt::format(
+        "{} has {} for “{}”{}; it should be {}.", words.dish(), durationText(Minutes{clash.asked}),
+        source.text,
+        gap && gap->start <= gap->end ? ", " + words.times().during(*gap) : std::string{}, bound));
+}
+
+std::string late(const ClashWords& words)
+{
+    const Clash& clash = words.clash();
+    const Course* course = words.findCourse();
+    if (course == nullptr) {
+        return capitalised(fmt::format("{} is {} late.", words.dishes(),
+                                       durationText(Minutes{clash.asked - clash.allowed})));
+    }
+    const PlanTime target = words.formulation().calendar.planTime(course->serving);
+    const Minutes late{clash.asked - clash.allowed};
+    return capitalised(fmt::format("{} is to be served at {} and is {} late{}.", words.course(),
+                                   words.times().at(target), durationText(late),
+                                   clash.tasks.empty() ? "" : ": " + words.deeds()));
+}
+
+std::string outsideWindow(const ClashWords& words)
+{
+    const Clash& clash = words.clash();
+    if (clash.tasks.empty()) {
+        return "Something is outside the hours given for it.";
+    }
+    const TaskIndex task = clash.tasks.front();
+    const auto when = words.intervalOf(task);
+    const Interval& window = words.formulation().problem.tasks[task].window;
+    return fmt::format("{} is {}, outside what is given for it: {}.", words.deeds(),
+                       when ? words.times().during(*when) : "nowhere", words.times().range(window));
+}
+
+std::string nothingChosen(const ClashWords& words)
+{
+    return fmt::format("For {} no method or place is chosen yet.", words.dish());
+}
+
+std::string substances(const ClashWords& words)
+{
+    std::vector<std::string> names;
+    for (const Substance substance : words.clash().substances) {
+        names.emplace_back(nameOf(substance));
+    }
+    return listed(names);
+}
+
+std::string allergen(const ClashWords& words)
+{
+    return fmt::format("{} is given {}, which contains {}: {} avoids that.", words.guest(),
+                       words.dish(), substances(words), words.guest());
+}
+
+std::string guestLeftOut(const ClashWords& words)
+{
+    return fmt::format("{} gets nothing in {} that suits.", words.guest(), words.course());
+}
+
+std::string contentsUnknown(const ClashWords& words)
+{
+    const std::string what = listed(words.clash().ingredients);
+    const std::string avoided = substances(words);
+    return fmt::format("Nobody has said what {} in {} contains, and {} avoids {}.",
+                       what.empty() ? "one thing" : what, words.dish(), words.guest(),
+                       avoided.empty() ? "some things" : avoided);
+}
+
+std::string utensils(const ClashWords& words)
+{
+    const Clash& clash = words.clash();
+    return capitalised(fmt::format("{} × {} is wanted at once for {}; there {} {} in all.",
+                                   clash.asked, words.thing(), words.dishes(),
+                                   clash.allowed == 1 ? "is" : "are", clash.allowed));
+}
+
+std::string unwatched(const ClashWords& words)
+{
+    return begun(words,
+                 fmt::format("nobody is awake at home while something is hot: {}.", words.deeds()));
+}
+
+} // namespace
+
+std::string sentence(const Plan& plan, const Occasion& occasion, const Clash& clash,
+                     const ReadingStyle& style)
+{
+    const ClashWords words(plan, occasion, clash, style);
+    switch (clash.kind) {
+    case ClashKind::OvenTemperature:
+        return ovenTemperature(words);
+    case ClashKind::OvenSpace:
+        return ovenSpace(words);
+    case ClashKind::OvenRamp:
+        return ovenRamp(words);
+    case ClashKind::Burner:
+        return burner(words);
+    case ClashKind::Appliance:
+    case ClashKind::Vessel:
+        return thingShared(words);
+    case ClashKind::ColdSpace:
+        return coldSpace(words);
+    case ClashKind::Hands:
+        return hands(words);
+    case ClashKind::CookNotFree:
+        return cookNotFree(words);
+    case ClashKind::WaitTooShort:
+    case ClashKind::WaitTooLong:
+        return wait(words);
+    case ClashKind::LateForServing:
+        return late(words);
+    case ClashKind::OutsideWindow:
+        return outsideWindow(words);
+    case ClashKind::NothingChosen:
+        return nothingChosen(words);
+    case ClashKind::Allergen:
+        return allergen(words);
+    case ClashKind::GuestLeftOut:
+        return guestLeftOut(words);
+    case ClashKind::ContentsUnknown:
+        return contentsUnknown(words);
+    case ClashKind::Utensils:
+        return utensils(words);
+    case ClashKind::Unwatched:
+        return unwatched(words);
+    }
+    return std::string(nameOf(clash.kind));
+}
+
+} // namespace suppertide

@@ -1,0 +1,142 @@
+#include "core/wording/phrases.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace suppertide {
+
+namespace {
+
+bool isSmall(char letter)
+{
+    return letter >= 'a' && letter <= 'z';
+}
+
+bool isLarge(char letter)
+{
+    return letter >= 'A' && letter <= 'Z';
+}
+
+/// Whether the first word is somebody's ("Bea's", "Bea’s"), and so keeps its capital.
+bool isPossessive(std::string_view name)
+{
+    const std::string_view word = name.substr(0, name.find(' '));
+    return word.ends_with("'s") || word.ends_with("’s");
+}
+
+} // namespace
+
+std::string listed(const std::vector<std::string>& things)
+{
+    std::vector<std::string> each;
+    for (const std::string& thing : things) {
+        if (!thing.empty() && std::ranges::find(each, thing) == each.end()) {
+            each.push_back(thing);
+        }
+    }
+    std::string result;
+    for (std::size_t i = 0; i < each.size(); ++i) {
+        if (i > 0) {
+            result += i + 1 == each.size() ? " and " : ", ";
+        }
+        result += each[i];
+    }
+    return result;
+}
+
+std::string counted(std::int64_t count, std::string_view one, std::string_view many)
+{
+    return fmt::format("{} {}", count, count == 1 ? one : many);
+}
+
+std::string theThing(const std::string& name)
+{
+    std::string small = name;
+    if (small.size() > 1 && isLarge(small[0]) && !isLarge(small[1]) && !isPossessive(small)) {
+        small[0] = static_cast<char>(small[0] - 'A' + 'a');
+    }
+    return isPossessive(small) ? small : "the " + small;
+}
+
+std::string capitalised(std::string text)
+{
+    if (!text.empty() && isSmall(text[0])) {
+        text[0] = static_cast<char>(text[0] - 'a' + 'A');
+    }
+    return text;
+}
+
+std::string quoted(const std::string& text)
+{
+    return "“" + text + "”";
+}
+
+std::string deedOf(const TaskSource& task)
+{
+    if (!task.text.empty()) {
+        return task.text;
+    }
+    const std::string dish = task.dishName.empty() ? "it" : theThing(task.dishName);
+    switch (task.role) {
+    case TaskRole::OvenIn:
+        return capitalised(dish) + " into the oven";
+    case TaskRole::OvenOut:
+        return capitalised(dish) + " out of the oven";
+    case TaskRole::Turn:
+        return "Turn " + dish;
+    case TaskRole::Washing:
+        return "Wash up after " + dish;
+    case TaskRole::Serving:
+    case TaskRole::Target:
+        return "Serve " + dish;
+    case TaskRole::Step:
+    case TaskRole::HouseJob:
+    case TaskRole::Trip:
+    case TaskRole::KeepFrom:
+    case TaskRole::KeepTo:
+    case TaskRole::TakeFrom:
+    case TaskRole::Watch:
+        break;
+    }
+    if (!task.verb.empty()) {
+        return task.dishName.empty() ? task.verb : task.verb + " " + dish;
+    }
+    return task.dishName.empty() ? "A step" : task.dishName;
+}
+
+std::string dishNameOf(const Formulation& formulation, const DishId& dish)
+{
+    for (const TaskSource& task : formulation.tasks) {
+        if (task.dish == dish && !task.dishName.empty()) {
+            return task.dishName;
+        }
+    }
+    return {};
+}
+
+TimeReader::TimeReader(const Plan& plan, const Occasion& occasion, ReadingStyle style)
+    : calendar_(plan.formulation->calendar), style_(style)
+{
+    if (!occasion.courses.empty()) {
+        day_ = occasion.courses.front().serving.date;
+    }
+}
+
+std::string TimeReader::at(PlanTime time) const
+{
+    return timeText(calendar_, time, day_, style_);
+}
+
+std::string TimeReader::range(const Interval& when) const
+{
+    return at(when.start) + " to " +
+           timeText(calendar_, when.end, calendar_.civil(when.start).date, style_);
+}
+
+std::string TimeReader::during(const Interval& when) const
+{
+    return when.empty() ? "at " + at(when.start) : "from " + range(when);
+}
+
+} // namespace suppertide
