@@ -48,9 +48,11 @@ enum class TaskRole
     HouseJob,
     Trip,
     KeepFrom,
-    KeepTo,   // events at the ends of a wait whose place is open
-    TakeFrom, // event: a by-product is taken
-    Watch,    // time in which nobody is awake at home
+    KeepTo,      // events at the ends of a wait whose place is open
+    TakeFrom,    // event: a by-product is taken
+    Watch,       // time in which nobody is awake at home
+    OvenSetting, // time in which the user has pinned an oven's temperature
+    Mark,        // event that only ties others together
 };
 
 /// One ingredient line of a step, scaled to its batch.
@@ -101,6 +103,7 @@ struct LagSource
     KeepPlace place = KeepPlace::Nowhere;
     Minutes least{0}; // as the recipe says
     std::optional<Minutes> most;
+    int lossPerHour = 0; // of quality, in points, above the least
 
     friend bool operator==(const LagSource&, const LagSource&) = default;
 };
@@ -142,6 +145,27 @@ struct ResourceSource
     friend bool operator==(const ResourceSource&, const ResourceSource&) = default;
 };
 
+enum class ChoiceKind
+{
+    Method,
+    KeepPlace,
+    ByProduct,
+    Trip,   // on which day, and with somebody at home or not
+    Amount, // of a preparation that only some methods need
+};
+
+/// What there is to choose, and the names of the options.
+struct ChoiceSource
+{
+    ChoiceKind kind = ChoiceKind::Method;
+    std::optional<DishId> dish;
+    std::string dishName;
+    std::string name;                     // "how the roots are cooked"
+    std::vector<std::string> optionNames; // parallel to the choice's options
+
+    friend bool operator==(const ChoiceSource&, const ChoiceSource&) = default;
+};
+
 struct Formulation
 {
     Problem problem;
@@ -152,6 +176,7 @@ struct Formulation
     IndexedVector<OvenDemandIndex, DemandSource> ovenDemands;
     IndexedVector<CountIndex, ResourceSource> counts;
     IndexedVector<PoolIndex, ResourceSource> pools;
+    IndexedVector<ChoiceIndex, ChoiceSource> choices;
     IndexedVector<OvenIndex, std::string> ovenNames;
     IndexedVector<CookIndex, std::string> cookNames;
     std::map<std::string, TaskIndex> taskById;

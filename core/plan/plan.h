@@ -68,6 +68,7 @@ struct Clash
     std::optional<GuestId> guest;
     std::vector<Substance> substances;
     std::vector<std::string> ingredients;
+    bool isMode = false; // OvenTemperature: not the degrees, but fan, grill or off do not agree
     std::vector<std::string> broken; // "kind:id" of the problem's requirements that it stands for
 
     friend bool operator==(const Clash&, const Clash&) = default;
