@@ -242,19 +242,21 @@ std::string guestLeftOut(const ClashWords& words)
 
 std::string contentsUnknown(const ClashWords& words)
 {
-    const std::string what = listed(words.clash().ingredients);
+    std::vector<std::string> names;
+    for (const std::string& ingredient : words.clash().ingredients) {
+        names.push_back(quoted(ingredient));
+    }
     const std::string avoided = substances(words);
     return fmt::format("Nobody has said what {} in {} contains, and {} avoids {}.",
-                       what.empty() ? "one thing" : what, words.dish(), words.guest(),
+                       names.empty() ? "one thing" : listed(names), words.dish(), words.guest(),
                        avoided.empty() ? "some things" : avoided);
 }
 
 std::string utensils(const ClashWords& words)
 {
     const Clash& clash = words.clash();
-    return capitalised(fmt::format("{} × {} is wanted at once for {}; there {} {} in all.",
-                                   clash.asked, words.thing(), words.dishes(),
-                                   clash.allowed == 1 ? "is" : "are", clash.allowed));
+    return fmt::format("The kitchen has {} × {}; {} {} wanted at once for {}.", clash.allowed,
+                       words.thing(), clash.asked, clash.asked == 1 ? "is" : "are", words.dishes());
 }
 
 std::string unwatched(const ClashWords& words)

@@ -46,7 +46,7 @@ std::string ClashWords::thing() const
     if (clash_.pool) {
         return formulation_.pools[*clash_.pool].name;
     }
-    return clash_.count ? formulation_.counts[*clash_.count].name : std::string{};
+    return clash_.count ? formulation_.counts[*clash_.count].name : "what is wanted";
 }
 
 const Course* ClashWords::findCourse() const

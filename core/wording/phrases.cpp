@@ -52,6 +52,9 @@ std::string counted(std::int64_t count, std::string_view one, std::string_view m
 
 std::string theThing(const std::string& name)
 {
+    if (name.empty()) {
+        return "it";
+    }
     std::string small = name;
     if (small.size() > 1 && isLarge(small[0]) && !isLarge(small[1]) && !isPossessive(small)) {
         small[0] = static_cast<char>(small[0] - 'A' + 'a');
