@@ -45,17 +45,13 @@ class [[nodiscard]] Result
 public:
     using value_type = T; // NOLINT(readability-identifier-naming): as in std::expected
 
-    Result(T value)
-        : state_(std::in_place_index<0>, std::move(value))
-    {} // NOLINT(google-explicit-constructor): as in std::expected
-    Result(Failure failure)
-        : state_(std::in_place_index<1>, std::move(failure))
-    {} // NOLINT(google-explicit-constructor): as in std::expected
+    // Both convert, as std::expected's do. NOLINTBEGIN(google-explicit-constructor)
+    Result(T value) : state_(std::in_place_index<0>, std::move(value)) {}
+    Result(Failure failure) : state_(std::in_place_index<1>, std::move(failure)) {}
+    // NOLINTEND(google-explicit-constructor)
 
-    [[nodiscard]] bool has_value() const noexcept
-    {
-        return state_.index() == 0;
-    } // NOLINT(readability-identifier-naming): as in std::expected
+    // NOLINTNEXTLINE(readability-identifier-naming): as in std::expected
+    [[nodiscard]] bool has_value() const noexcept { return state_.index() == 0; }
     explicit operator bool() const noexcept { return has_value(); }
 
     [[nodiscard]] const T& value() const&
@@ -94,14 +90,11 @@ class [[nodiscard]] Result<void>
 {
 public:
     Result() = default;
-    Result(Failure failure)
-        : failure_(std::move(failure))
-    {} // NOLINT(google-explicit-constructor): as in std::expected
+    // NOLINTNEXTLINE(google-explicit-constructor): as in std::expected
+    Result(Failure failure) : failure_(std::move(failure)) {}
 
-    [[nodiscard]] bool has_value() const noexcept
-    {
-        return !failure_.has_value();
-    } // NOLINT(readability-identifier-naming): as in std::expected
+    // NOLINTNEXTLINE(readability-identifier-naming): as in std::expected
+    [[nodiscard]] bool has_value() const noexcept { return !failure_.has_value(); }
     explicit operator bool() const noexcept { return has_value(); }
     [[nodiscard]] const Failure& error() const
     {

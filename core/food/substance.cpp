@@ -4,80 +4,61 @@
 
 namespace suppertide {
 
+namespace {
+
+struct SubstanceName
+{
+    Substance substance;
+    std::string_view name;
+};
+
+constexpr std::array substanceNames{
+    SubstanceName{Substance::Wheat, "wheat"},
+    SubstanceName{Substance::Rye, "rye"},
+    SubstanceName{Substance::Barley, "barley"},
+    SubstanceName{Substance::Oats, "oats"},
+    SubstanceName{Substance::Milk, "milk"},
+    SubstanceName{Substance::Egg, "egg"},
+    SubstanceName{Substance::Fish, "fish"},
+    SubstanceName{Substance::Crustacean, "crustacean"},
+    SubstanceName{Substance::Mollusc, "mollusc"},
+    SubstanceName{Substance::Peanut, "peanut"},
+    SubstanceName{Substance::Soya, "soya"},
+    SubstanceName{Substance::Celery, "celery"},
+    SubstanceName{Substance::Mustard, "mustard"},
+    SubstanceName{Substance::Sesame, "sesame"},
+    SubstanceName{Substance::Lupin, "lupin"},
+    SubstanceName{Substance::Sulphite, "sulphite"},
+    SubstanceName{Substance::Almond, "almond"},
+    SubstanceName{Substance::Hazelnut, "hazelnut"},
+    SubstanceName{Substance::Walnut, "walnut"},
+    SubstanceName{Substance::Cashew, "cashew"},
+    SubstanceName{Substance::Pecan, "pecan"},
+    SubstanceName{Substance::BrazilNut, "brazil nut"},
+    SubstanceName{Substance::Pistachio, "pistachio"},
+    SubstanceName{Substance::Macadamia, "macadamia"},
+    SubstanceName{Substance::PineNut, "pine nut"},
+    SubstanceName{Substance::Meat, "meat"},
+    SubstanceName{Substance::Poultry, "poultry"},
+    SubstanceName{Substance::Gelatine, "gelatine"},
+    SubstanceName{Substance::AnimalRennet, "animal rennet"},
+    SubstanceName{Substance::Honey, "honey"},
+    SubstanceName{Substance::Alcohol, "alcohol"},
+};
+static_assert(substanceNames.size() == allSubstances.size());
+
+} // namespace
+
 std::string_view nameOf(Substance substance)
 {
-    switch (substance) {
-    case Substance::Wheat:
-        return "wheat";
-    case Substance::Rye:
-        return "rye";
-    case Substance::Barley:
-        return "barley";
-    case Substance::Oats:
-        return "oats";
-    case Substance::Milk:
-        return "milk";
-    case Substance::Egg:
-        return "egg";
-    case Substance::Fish:
-        return "fish";
-    case Substance::Crustacean:
-        return "crustacean";
-    case Substance::Mollusc:
-        return "mollusc";
-    case Substance::Peanut:
-        return "peanut";
-    case Substance::Soya:
-        return "soya";
-    case Substance::Celery:
-        return "celery";
-    case Substance::Mustard:
-        return "mustard";
-    case Substance::Sesame:
-        return "sesame";
-    case Substance::Lupin:
-        return "lupin";
-    case Substance::Sulphite:
-        return "sulphite";
-    case Substance::Almond:
-        return "almond";
-    case Substance::Hazelnut:
-        return "hazelnut";
-    case Substance::Walnut:
-        return "walnut";
-    case Substance::Cashew:
-        return "cashew";
-    case Substance::Pecan:
-        return "pecan";
-    case Substance::BrazilNut:
-        return "brazil nut";
-    case Substance::Pistachio:
-        return "pistachio";
-    case Substance::Macadamia:
-        return "macadamia";
-    case Substance::PineNut:
-        return "pine nut";
-    case Substance::Meat:
-        return "meat";
-    case Substance::Poultry:
-        return "poultry";
-    case Substance::Gelatine:
-        return "gelatine";
-    case Substance::AnimalRennet:
-        return "animal rennet";
-    case Substance::Honey:
-        return "honey";
-    case Substance::Alcohol:
-        return "alcohol";
-    }
-    return "";
+    const auto found = std::ranges::find(substanceNames, substance, &SubstanceName::substance);
+    return found == substanceNames.end() ? std::string_view{} : found->name;
 }
 
 std::optional<Substance> findSubstance(std::string_view name)
 {
-    const auto found = std::ranges::find_if(
-        allSubstances, [name](Substance each) { return nameOf(each) == name; });
-    return found == allSubstances.end() ? std::nullopt : std::optional{*found};
+    const auto found = std::ranges::find(substanceNames, name, &SubstanceName::name);
+    return found == substanceNames.end() ? std::nullopt : std::optional{found->substance};
 }
 
 std::string_view nameOf(Diet diet)

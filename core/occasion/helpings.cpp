@@ -79,7 +79,7 @@ public:
                 const auto guest = std::ranges::find(guests_, id, &Guest::id);
                 if (guest != guests_.end()) {
                     const auto index = static_cast<std::size_t>(guest - guests_.begin());
-                    named_.push_back({index, &serving});
+                    named_.emplace_back(index, &serving);
                     has_[index] = true;
                     serving.left -= serving.left > 0 ? 1 : 0;
                 }

@@ -48,7 +48,7 @@ ProgressSink forwarding(const FormulationPtr& formulation, const PlanRequest& re
 
 } // namespace
 
-Result<PlanOutcome> makePlan(const PlanRequest& request, std::stop_token stop,
+Result<PlanOutcome> makePlan(const PlanRequest& request, const std::stop_token& stop,
                              const PlanProgressSink& progress)
 {
     auto formulation = formulate(request.input);

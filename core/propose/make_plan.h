@@ -50,7 +50,8 @@ struct PlanProgress
 using PlanProgressSink = std::function<void(const PlanProgress&)>;
 
 /// Failure only for faulty input (see formulate).
-[[nodiscard]] Result<PlanOutcome> makePlan(const PlanRequest& request, std::stop_token stop = {},
+[[nodiscard]] Result<PlanOutcome> makePlan(const PlanRequest& request,
+                                           const std::stop_token& stop = {},
                                            const PlanProgressSink& progress = {});
 
 } // namespace suppertide

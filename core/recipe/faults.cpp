@@ -223,33 +223,10 @@ private:
     void checkTies(const RecipePart& part)
     {
         for (const Step& step : part.steps) {
-            for (const StepId& before : step.after) {
-                tie(before, step.id, "step “" + called(step) + "”");
-            }
-            for (const LineId& line : step.lines) {
-                if (!lines_.contains(line)) {
-                    finder_.say(
-                        where_ + "step “" + called(step) + "”",
-                        fmt::format("It takes the line “{}”, which is not there.", line.text()));
-                }
-            }
+            checkStep(step);
         }
         for (const Wait& wait : part.waits) {
-            const std::string place =
-                "wait “" + (wait.text.empty() ? wait.id.text() : wait.text) + "”";
-            if (!wait.from.step) {
-                finder_.say(where_ + place, "A wait begins at a step, not at the serving.");
-            } else if (wait.to.step) {
-                // Between starts a wait may go either way; from an end to a start it orders them.
-                if (wait.from.edge == StepEdge::End && wait.to.edge == StepEdge::Start) {
-                    tie(*wait.from.step, *wait.to.step, place);
-                } else {
-                    known(*wait.from.step, place);
-                    known(*wait.to.step, place);
-                }
-            } else {
-                known(*wait.from.step, place);
-            }
+            checkWait(wait);
         }
         for (const Span& span : part.spans) {
             for (const StepPoint* point : {&span.from, &span.to}) {
@@ -257,6 +234,36 @@ private:
                     known(*point->step, "span “" + span.text + "”");
                 }
             }
+        }
+    }
+
+    void checkStep(const Step& step)
+    {
+        const std::string place = "step “" + called(step) + "”";
+        for (const StepId& before : step.after) {
+            tie(before, step.id, place);
+        }
+        for (const LineId& line : step.lines) {
+            if (!lines_.contains(line)) {
+                finder_.say(
+                    where_ + place,
+                    fmt::format("It takes the line “{}”, which is not there.", line.text()));
+            }
+        }
+    }
+
+    void checkWait(const Wait& wait)
+    {
+        const std::string place = "wait “" + (wait.text.empty() ? wait.id.text() : wait.text) + "”";
+        if (!wait.from.step) {
+            finder_.say(where_ + place, "A wait begins at a step, not at the serving.");
+        } else if (!wait.to.step) {
+            known(*wait.from.step, place);
+        } else if (wait.from.edge == StepEdge::End && wait.to.edge == StepEdge::Start) {
+            tie(*wait.from.step, *wait.to.step, place);
+        } else if (known(*wait.from.step, place)) {
+            // Between other edges a wait may go either way: it orders nothing by itself.
+            known(*wait.to.step, place);
         }
     }
 
