@@ -100,6 +100,8 @@ std::string deedOf(const TaskSource& task)
     case TaskRole::KeepTo:
     case TaskRole::TakeFrom:
     case TaskRole::Watch:
+    case TaskRole::OvenSetting:
+    case TaskRole::Mark:
         break;
     }
     if (!task.verb.empty()) {
