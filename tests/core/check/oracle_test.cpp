@@ -5,7 +5,7 @@
 #include "core/check/check.h"
 #include "core/check/live_check.h"
 #include "tests/core/check/minute_simulation.h"
-#include "tests/core/check/random_problem.h"
+#include "tests/support/problem/random_problem.h"
 
 namespace suppertide {
 namespace {

@@ -4,7 +4,8 @@
 
 #include "core/check/check.h"
 #include "core/planner/planner.h"
-#include "tests/core/planner/small_problem.h"
+#include "tests/core/planner/random_evening.h"
+#include "tests/support/problem/small_problem.h"
 
 namespace suppertide {
 
@@ -49,7 +50,7 @@ TEST(Solve, ReturnsOnlyWhatHolds)
 {
     int found = 0;
     forEachSeed(300, [&](Random& random) {
-        const Problem problem = test::anyProblem(random, tasksFor(random));
+        const Problem problem = test::anyEvening(random, tasksFor(random));
         const PlannerOutcome outcome = solve(problem, withinSteps(2000));
         if (isSchedule(outcome.schedule)) {
             expectHolds(problem, outcome.schedule);
@@ -64,7 +65,7 @@ TEST(Solve, ReturnsOnlyWhatHolds)
 TEST(Solve, ReportsEachBetterScheduleAndTheLastIsReturned)
 {
     forEachSeed(40, [](Random& random) {
-        const Problem problem = test::anyProblem(random, tasksFor(random));
+        const Problem problem = test::anyEvening(random, tasksFor(random));
         std::vector<Schedule> reported;
         const PlannerOutcome outcome =
             solve(problem, withinSteps(2000), {}, [&](const PlannerProgress& progress) {
@@ -85,7 +86,7 @@ TEST(Solve, ReportsEachBetterScheduleAndTheLastIsReturned)
 TEST(Solve, IsTheSameForTheSameSeedAndSteps)
 {
     forEachSeed(40, [](Random& random) {
-        const Problem problem = test::anyProblem(random, tasksFor(random));
+        const Problem problem = test::anyEvening(random, tasksFor(random));
         const PlannerOutcome one = solve(problem, withinSteps(3000, random.seed()));
         const PlannerOutcome other = solve(problem, withinSteps(3000, random.seed()));
         EXPECT_EQ(one.schedule, other.schedule);
@@ -97,7 +98,7 @@ TEST(Solve, IsTheSameForTheSameSeedAndSteps)
 TEST(Solve, NeverGetsWorseWithMoreSteps)
 {
     forEachSeed(20, [](Random& random) {
-        const Problem problem = test::anyProblem(random, tasksFor(random));
+        const Problem problem = test::anyEvening(random, tasksFor(random));
         const PlannerOutcome brief = solve(problem, withinSteps(500));
         const PlannerOutcome longer = solve(problem, withinSteps(5000));
         if (isSchedule(brief.schedule)) {
@@ -113,7 +114,7 @@ TEST(Solve, StopsAtOnceIfAskedBefore)
     std::stop_source stop;
     stop.request_stop();
     const PlannerOutcome outcome =
-        solve(test::anyProblem(random, 20), withinSteps(1'000'000), stop.get_token());
+        solve(test::anyEvening(random, 20), withinSteps(1'000'000), stop.get_token());
     EXPECT_TRUE(outcome.stopped);
     EXPECT_EQ(outcome.stepsTaken, 0);
     EXPECT_EQ(outcome.schedule.status, ScheduleStatus::Unknown);
@@ -122,7 +123,7 @@ TEST(Solve, StopsAtOnceIfAskedBefore)
 TEST(Solve, StopsWithinAFewStepsAndKeepsTheBest)
 {
     forEachSeed(30, [](Random& random) {
-        const Problem problem = test::anyProblem(random, tasksFor(random));
+        const Problem problem = test::anyEvening(random, tasksFor(random));
         std::stop_source stop;
         std::int64_t asked = 0;
         const PlannerOutcome outcome = solve(problem, withinSteps(100'000), stop.get_token(),
@@ -140,7 +141,7 @@ TEST(Solve, StopsWithinAFewStepsAndKeepsTheBest)
 TEST(Solve, AgreesOnTheStatusWithMoreThreads)
 {
     forEachSeed(10, [](Random& random) {
-        const Problem problem = test::anyProblem(random, 4);
+        const Problem problem = test::anyEvening(random, 4);
         PlannerLimits limits = withinSteps(3000);
         const PlannerOutcome one = solve(problem, limits);
         limits.threads = 3;

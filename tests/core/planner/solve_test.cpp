@@ -5,7 +5,7 @@
 
 #include "core/check/check.h"
 #include "core/planner/planner.h"
-#include "tests/core/planner/small_problem.h"
+#include "tests/support/problem/small_problem.h"
 
 namespace suppertide {
 

@@ -1,4 +1,4 @@
-#include "tests/core/check/random_problem.h"
+#include "tests/support/problem/random_problem.h"
 
 #include <algorithm>
 #include <string>

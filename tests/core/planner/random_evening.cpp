@@ -1,128 +1,17 @@
-#include "tests/core/planner/small_problem.h"
+#include "tests/core/planner/random_evening.h"
+
+#include <algorithm>
+
+#include "tests/support/problem/small_problem.h"
 
 namespace suppertide::test {
 
-SmallProblem::SmallProblem(std::int64_t horizon)
-{
-    problem.name = "small";
-    problem.horizon = planTime(horizon);
-}
-
-TaskIndex SmallProblem::task(const std::string& id, std::int64_t duration)
-{
-    Task task;
-    task.id = id;
-    task.duration = Minutes{duration};
-    task.window = {planTime(0), problem.horizon};
-    return problem.tasks.push_back(task);
-}
-
-TaskIndex SmallProblem::event(const std::string& id, std::int64_t at)
-{
-    const TaskIndex index = task(id, 0);
-    problem.tasks[index].window = interval(at, at);
-    return index;
-}
-
-TaskIndex SmallProblem::work(const std::string& id, std::int64_t duration, int attention)
-{
-    const TaskIndex index = task(id, duration);
-    problem.tasks[index].hands = Hands{Attention::percent(attention), 1, std::nullopt};
-    return index;
-}
-
-Lag& SmallProblem::lag(const std::string& id, TaskPoint from, TaskPoint to,
-                       std::optional<std::int64_t> min, std::optional<std::int64_t> max)
-{
-    Lag lag;
-    lag.id = id;
-    lag.from = from;
-    lag.to = to;
-    lag.min = min ? std::optional{Minutes{*min}} : std::nullopt;
-    lag.max = max ? std::optional{Minutes{*max}} : std::nullopt;
-    return problem.lags[problem.lags.push_back(lag)];
-}
-
-CookIndex SmallProblem::cook(const std::string& id)
-{
-    Cook cook;
-    cook.id = id;
-    cook.free = {{planTime(0), problem.horizon}};
-    return problem.cooks.push_back(cook);
-}
-
-CountIndex SmallProblem::count(const std::string& id, std::int64_t capacity)
-{
-    return problem.counts.push_back({id, capacity});
-}
-
-PoolIndex SmallProblem::pool(const std::string& id, const std::vector<std::int64_t>& sizes)
-{
-    Pool pool;
-    pool.id = id;
-    for (const std::int64_t size : sizes) {
-        pool.units.push_back({"u" + std::to_string(pool.units.size()), size});
-    }
-    return problem.pools.push_back(pool);
-}
-
-Demand& SmallProblem::counted(const std::string& id, TaskPoint from, TaskPoint to, CountIndex count,
-                              std::int64_t amount)
-{
-    Demand demand;
-    demand.id = id;
-    demand.from = from;
-    demand.to = to;
-    demand.count = count;
-    demand.amount = amount;
-    return problem.demands[problem.demands.push_back(demand)];
-}
-
-Demand& SmallProblem::pooled(const std::string& id, TaskPoint from, TaskPoint to, PoolIndex pool,
-                             std::int64_t minSize)
-{
-    Demand demand;
-    demand.id = id;
-    demand.from = from;
-    demand.to = to;
-    demand.pool = pool;
-    demand.minSize = minSize;
-    return problem.demands[problem.demands.push_back(demand)];
-}
-
-OvenIndex SmallProblem::oven(const std::string& id, std::int64_t shelves)
-{
-    Oven oven;
-    oven.id = id;
-    oven.shelves = shelves;
-    oven.minC = 50;
-    oven.maxC = 250;
-    oven.startC = 20;
-    oven.ambientC = 20;
-    oven.heatMilliCPerMin = 15'000;
-    oven.coolMilliCPerMin = 4'000;
-    return problem.ovens.push_back(oven);
-}
-
-OvenDemand& SmallProblem::inOven(const std::string& id, TaskIndex task, int low, int high,
-                                 int prefer)
-{
-    OvenDemand demand;
-    demand.id = id;
-    demand.from = {task, Edge::Start};
-    demand.to = {task, Edge::End};
-    demand.acceptLow = low;
-    demand.acceptHigh = high;
-    demand.prefer = prefer;
-    return problem.ovenDemands[problem.ovenDemands.push_back(demand)];
-}
-
 namespace {
 
-class AnyProblem
+class AnyEvening
 {
 public:
-    AnyProblem(Random& random, std::int64_t tasks)
+    AnyEvening(Random& random, std::int64_t tasks)
         : random_(random), tasks_(tasks), made_(random.between(100, 400))
     {}
 
@@ -165,7 +54,7 @@ private:
     SmallProblem made_;
 };
 
-void AnyProblem::resources()
+void AnyEvening::resources()
 {
     for (std::int64_t i = random_.between(1, 3); i > 0; --i) {
         Cook& cook = made_.problem.cooks[made_.cook("c" + std::to_string(i))];
@@ -190,7 +79,7 @@ void AnyProblem::resources()
     }
 }
 
-void AnyProblem::tasks()
+void AnyEvening::tasks()
 {
     for (std::int64_t i = 0; i < tasks_; ++i) {
         const std::string id = "t" + std::to_string(i);
@@ -214,7 +103,7 @@ void AnyProblem::tasks()
     }
 }
 
-void AnyProblem::lag(std::int64_t number)
+void AnyEvening::lag(std::int64_t number)
 {
     // Mostly from an earlier to a later task, so that problems with a schedule are not rare.
     const TaskIndex a = anyTask();
@@ -229,7 +118,7 @@ void AnyProblem::lag(std::int64_t number)
     lag.loss = random_.oneIn(2) ? random_.between(1, 4) : 0;
 }
 
-void AnyProblem::demand(std::int64_t number)
+void AnyEvening::demand(std::int64_t number)
 {
     const std::string id = "d" + std::to_string(number);
     const TaskIndex task = anyTask();
@@ -246,7 +135,7 @@ void AnyProblem::demand(std::int64_t number)
     }
 }
 
-void AnyProblem::ovenDemand(std::int64_t number)
+void AnyEvening::ovenDemand(std::int64_t number)
 {
     const int low = static_cast<int>(random_.between(2, 20)) * 10;
     OvenDemand& demand = made_.inOven("e" + std::to_string(number), anyTask(), low,
@@ -268,7 +157,7 @@ void AnyProblem::ovenDemand(std::int64_t number)
     }
 }
 
-void AnyProblem::choices()
+void AnyEvening::choices()
 {
     // Tasks of options come from the end of the list, so that lags and events name them less.
     std::int64_t last = tasks_ - 1;
@@ -286,7 +175,7 @@ void AnyProblem::choices()
     }
 }
 
-void AnyProblem::costs()
+void AnyEvening::costs()
 {
     Costs& costs = made_.problem.costs;
     costs.ovenChange = random_.between(0, 40);
@@ -316,9 +205,9 @@ void AnyProblem::costs()
 
 } // namespace
 
-Problem anyProblem(Random& random, std::int64_t tasks)
+Problem anyEvening(Random& random, std::int64_t tasks)
 {
-    return AnyProblem(random, tasks).make();
+    return AnyEvening(random, tasks).make();
 }
 
 } // namespace suppertide::test

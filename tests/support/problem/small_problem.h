@@ -1,13 +1,11 @@
-// Small problems for the planner's tests: a builder that says each thing in one line, and random
-// problems with everything that the format has.
+// SmallProblem: builds a problem by hand, saying each thing in one line.
 #pragma once
 
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "core/problem/problem.h"
-#include "core/problem/schedule.h"
-#include "tests/support/for_each_seed.h"
 
 namespace suppertide::test {
 
@@ -44,8 +42,5 @@ public:
 {
     return {task, Edge::End};
 }
-
-/// A problem with a few tasks and some of everything else; it may or may not have a schedule.
-[[nodiscard]] Problem anyProblem(Random& random, std::int64_t tasks);
 
 } // namespace suppertide::test

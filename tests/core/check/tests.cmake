@@ -1,0 +1,1 @@
+suppertide_test(core/check DEPENDS core/check tests/support/problem)
