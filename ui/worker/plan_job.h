@@ -1,0 +1,51 @@
+// PlanJob: the planner on a thread of its own. The request is a snapshot; progress and outcome
+// come back as signals on the thread that owns this. Starting anew stops the run before and parks
+// it until it has reported: nobody waits for it before the program ends.
+#pragma once
+
+#include <QObject>
+
+#include <list>
+#include <memory>
+#include <thread>
+
+#include "core/propose/make_plan.h"
+
+namespace suppertide::ui {
+
+class PlanJob : public QObject
+{
+    Q_OBJECT
+
+public:
+    explicit PlanJob(QObject* parent = nullptr);
+    ~PlanJob() override;
+    PlanJob(const PlanJob&) = delete;
+    PlanJob& operator=(const PlanJob&) = delete;
+    PlanJob(PlanJob&&) = delete;
+    PlanJob& operator=(PlanJob&&) = delete;
+
+    void start(PlanRequest request);
+    /// Ends the run; `finished` follows with the best plan so far, if there is one.
+    void stop();
+    [[nodiscard]] bool isRunning() const { return isRunning_; }
+
+Q_SIGNALS:
+    void progressed(const suppertide::PlanProgress& progress);
+    void finished(const suppertide::PlanOutcome& outcome, quint64 revision);
+    void failed(const suppertide::Failure& failure);
+
+private:
+    void report(quint64 run, const Result<PlanOutcome>& outcome, quint64 revision);
+
+    struct Run
+    {
+        quint64 number = 0;
+        std::jthread thread;
+    };
+    quint64 current_ = 0;
+    bool isRunning_ = false;
+    std::list<Run> runs_; // the current one and those parked; last: joined before the rest goes
+};
+
+} // namespace suppertide::ui
