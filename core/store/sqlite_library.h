@@ -20,7 +20,13 @@ enum class OpenMode
 [[nodiscard]] Result<std::unique_ptr<Library>> openLibrary(const std::filesystem::path& file,
                                                            OpenMode mode);
 
-/// A copy made through SQLite, safe while the file is in use.
+/// A new library that holds `state`, with nothing to undo: the demo. BadInput if there is a file of
+/// this name already; no half file is left.
+[[nodiscard]] Result<void> makeLibrary(const std::filesystem::path& file,
+                                       const LibraryState& state);
+
+/// A copy made through SQLite, safe while the file is in use. BadInput if there is a file of the
+/// name `to` already; no half file is left.
 [[nodiscard]] Result<void> copyLibrary(const std::filesystem::path& from,
                                        const std::filesystem::path& to);
 
