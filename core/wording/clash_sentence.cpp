@@ -215,9 +215,24 @@ std::string outsideWindow(const ClashWords& words)
                        when ? words.times().during(*when) : "nowhere", words.times().range(window));
 }
 
+/// The name of the choice that the clash is about: "how the roots are cooked".
+std::string choiceName(const ClashWords& words)
+{
+    const Formulation& formulation = words.formulation();
+    for (const ChoiceIndex choice : formulation.choices.indices()) {
+        const std::string name = "choice:" + formulation.problem.choices[choice].id;
+        if (std::ranges::find(words.clash().broken, name) != words.clash().broken.end()) {
+            return formulation.choices[choice].name;
+        }
+    }
+    return {};
+}
+
 std::string nothingChosen(const ClashWords& words)
 {
-    return fmt::format("For {} no method or place is chosen yet.", words.dish());
+    const std::string name = choiceName(words);
+    return fmt::format("For {} {} is not chosen yet.", words.dish(),
+                       name.empty() ? "a method or place" : quoted(name));
 }
 
 std::string substances(const ClashWords& words)
@@ -226,18 +241,19 @@ std::string substances(const ClashWords& words)
     for (const Substance substance : words.clash().substances) {
         names.emplace_back(nameOf(substance));
     }
-    return listed(names);
+    return names.empty() ? "some things" : listed(names);
 }
 
 std::string allergen(const ClashWords& words)
 {
-    return fmt::format("{} is given {}, which contains {}: {} avoids that.", words.guest(),
-                       words.dish(), substances(words), words.guest());
+    return capitalised(fmt::format("{} is given {}, which contains {}: {} avoids that.",
+                                   words.guest(), words.dish(), substances(words), words.guest()));
 }
 
 std::string guestLeftOut(const ClashWords& words)
 {
-    return fmt::format("{} gets nothing in {} that suits.", words.guest(), words.course());
+    return capitalised(
+        fmt::format("{} gets nothing in {} that suits.", words.guest(), words.course()));
 }
 
 std::string contentsUnknown(const ClashWords& words)
@@ -246,10 +262,9 @@ std::string contentsUnknown(const ClashWords& words)
     for (const std::string& ingredient : words.clash().ingredients) {
         names.push_back(quoted(ingredient));
     }
-    const std::string avoided = substances(words);
     return fmt::format("Nobody has said what {} in {} contains, and {} avoids {}.",
                        names.empty() ? "one thing" : listed(names), words.dish(), words.guest(),
-                       avoided.empty() ? "some things" : avoided);
+                       substances(words));
 }
 
 std::string utensils(const ClashWords& words)

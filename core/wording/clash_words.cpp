@@ -66,7 +66,7 @@ std::string ClashWords::guest() const
 {
     const auto found = std::ranges::find_if(
         occasion_.guests, [this](const Guest& each) { return each.id == clash_.guest; });
-    return found == occasion_.guests.end() ? "a guest" : found->name;
+    return found == occasion_.guests.end() ? "somebody" : found->name;
 }
 
 std::string ClashWords::dish() const
@@ -94,6 +94,9 @@ std::string ClashWords::wanted(OvenDemandIndex demand) const
     const ReadingStyle& style = times_.style();
     if (oven.mode == modeOff) {
         return "switched off";
+    }
+    if (clash_.isMode) {
+        return oven.mode ? "on “" + *oven.mode + "”" : "on";
     }
     if (oven.prefer) {
         return "at " + temperatureText(*oven.prefer, style);

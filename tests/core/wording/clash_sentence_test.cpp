@@ -70,6 +70,18 @@ TEST_F(ClashSentence, SaysThatAnOvenIsToBeOff)
                           "at 220 °C by the roast roots.");
 }
 
+TEST_F(ClashSentence, SaysTheModesThatDoNotAgree)
+{
+    Clash both = clash(ClashKind::OvenTemperature);
+    evening.formulation.problem.ovenDemands[gratinBakes].mode = "fan";
+    evening.formulation.problem.ovenDemands[rootsBake].mode = "grill";
+    both.ovenDemands[0] = gratinBakes;
+    both.ovenDemands[1] = rootsBake;
+    both.isMode = true;
+    EXPECT_EQ(said(both), "From 17:40 to 18:10 the oven is wanted on “fan” by the gratin and on "
+                          "“grill” by the roast roots.");
+}
+
 TEST_F(ClashSentence, SaysTheBandWhereNothingIsPreferred)
 {
     Clash one = clash(ClashKind::OvenTemperature);
@@ -234,7 +246,16 @@ TEST_F(ClashSentence, SaysWhatNobodyHasChosen)
 {
     Clash open = clash(ClashKind::NothingChosen);
     open.dish = DishId{"Roast roots"};
-    EXPECT_EQ(said(open), "For the roast roots no method or place is chosen yet.");
+    EXPECT_EQ(said(open), "For the roast roots a method or place is not chosen yet.");
+    Choice choice;
+    choice.id = "pan-or-oven";
+    choice.options.push_back({"pan", {}, 0});
+    evening.formulation.problem.choices.push_back(choice);
+    ChoiceSource source;
+    source.name = "how the roots are cooked";
+    evening.formulation.choices.push_back(source);
+    open.broken = {"choice:pan-or-oven"};
+    EXPECT_EQ(said(open), "For the roast roots “how the roots are cooked” is not chosen yet.");
 }
 
 TEST_F(ClashSentence, NamesGuestDishAndSubstance)
