@@ -56,6 +56,11 @@ fs::path freeName(const fs::path& folder)
     }
 }
 
+fs::path pdfBeside(fs::path library)
+{
+    return library.replace_extension(".pdf");
+}
+
 /// The occasion to show first: the one with most courses.
 OccasionPtr mainOccasion(const LibraryState& state)
 {
@@ -136,7 +141,7 @@ Exit printDemo(const CommandLine& line, const VerbContext& context)
     if (auto kept = keepRecord(**library, *state, withPlan(*record, *plan), "Make plan"); !kept) {
         return say(kept.error(), context);
     }
-    const fs::path pdf = line.pdf.value_or(fs::path(*demo).replace_extension(".pdf"));
+    const fs::path pdf = line.pdf.value_or(pdfBeside(*demo));
     auto written = writeSheetPdf(perHourPlan(plan, record->occasion), pdf, line.paper);
     if (!written) {
         return say(written.error(), context);

@@ -1,0 +1,193 @@
+// The command line on the demo, as a person at a terminal uses it: import, check, plan, check
+// again, print, export. The window has tests of its own (tests/gui).
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <sstream>
+
+#include "app/verbs.h"
+
+namespace suppertide::app {
+namespace {
+
+namespace fs = std::filesystem;
+using testing::HasSubstr;
+using testing::Not;
+
+constexpr const char* supper = "Midsummer supper at Skerry Light";
+constexpr const char* lunch = "Sunday lunch at Mill Loft";
+
+/// A folder of its own for each test, which is also the home that the program sees.
+class Verbs : public testing::Test
+{
+protected:
+    void SetUp() override
+    {
+        folder_ = fs::temp_directory_path() /
+                  (std::string("suppertide-verbs-") + std::to_string(getpid()) + "-" +
+                   testing::UnitTest::GetInstance()->current_test_info()->name());
+        fs::remove_all(folder_);
+        fs::create_directories(folder_);
+        setenv("XDG_DATA_HOME", folder_.c_str(), 1); // NOLINT(concurrency-mt-unsafe): one thread
+    }
+    void TearDown() override { fs::remove_all(folder_); }
+
+    Exit run(std::vector<std::string> words)
+    {
+        out_.str({});
+        err_.str({});
+        const auto line = parseCommandLine(words);
+        if (!line) {
+            ADD_FAILURE() << line.error().forCook;
+            return Exit::BadInput;
+        }
+        const VerbContext context{out_, err_, clock_};
+        switch (line->verb) {
+        case Verb::Check:
+            return runCheck(*line, context);
+        case Verb::Plan:
+            return runPlan(*line, context);
+        case Verb::Print:
+            return runPrint(*line, context);
+        case Verb::Import:
+            return runImport(*line, context);
+        case Verb::Export:
+            return runExport(*line, context);
+        case Verb::Window:
+        case Verb::Demo:
+        case Verb::Help:
+        case Verb::Version:
+            break;
+        }
+        ADD_FAILURE() << "no verb for this test";
+        return Exit::BadInput;
+    }
+
+    void importDemo()
+    {
+        std::vector<std::string> words{"import"};
+        for (const auto& entry :
+             fs::recursive_directory_iterator(fs::path(SUPPERTIDE_SOURCE_DIR) / "demo-db")) {
+            if (entry.path().extension() == ".json") {
+                words.push_back(entry.path().string());
+            }
+        }
+        ASSERT_EQ(run(words), Exit::Done) << err_.str();
+    }
+
+    fs::path file(const char* name) const { return folder_ / name; }
+
+    fs::path folder_;
+    std::ostringstream out_;
+    std::ostringstream err_;
+    // Before the demo's evening, so that it is not in the past.
+    FixedClock clock_{*parseInstant("2027-05-01T09:00Z")};
+};
+
+TEST_F(Verbs, CheckNamesTheClashOfTheDemoAndPlanSettlesIt)
+{
+    importDemo();
+    EXPECT_EQ(run({"check", supper}), Exit::Clashes);
+    EXPECT_THAT(out_.str(), HasSubstr("150 °C"));
+    EXPECT_THAT(out_.str(), HasSubstr("220 °C"));
+    EXPECT_THAT(out_.str(), HasSubstr("gratin"));
+    EXPECT_THAT(out_.str(), HasSubstr("roots"));
+    ASSERT_EQ(run({"plan", supper}), Exit::Done) << err_.str();
+    EXPECT_THAT(out_.str(), HasSubstr("Kept in the library."));
+    EXPECT_EQ(run({"check", supper}), Exit::Done) << out_.str();
+    EXPECT_THAT(out_.str(), HasSubstr("Nothing collides."));
+}
+
+TEST_F(Verbs, PrintGivesTheHoursAsTextAndAsPdf)
+{
+    importDemo();
+    ASSERT_EQ(run({"plan", lunch}), Exit::Done) << err_.str();
+    ASSERT_EQ(run({"print", lunch}), Exit::Done) << err_.str();
+    EXPECT_THAT(out_.str(), HasSubstr("Serve"));
+    for (const char* paper : {"a4", "letter"}) {
+        const fs::path pdf = file(paper);
+        ASSERT_EQ(run({"print", lunch, "--pdf", pdf.string(), "--paper",
+                       paper}),
+                  Exit::Done)
+            << err_.str();
+        std::ifstream stream(pdf, std::ios::binary);
+        std::string head(5, '\0');
+        stream.read(head.data(), 5);
+        EXPECT_EQ(head, "%PDF-");
+    }
+}
+
+TEST_F(Verbs, PlanOfAFileIsKeptInTheFileNamed)
+{
+    importDemo();
+    const std::string all = file("all.json").string();
+    const std::string planned = file("planned.json").string();
+    ASSERT_EQ(run({"export", supper, "--out", all}), Exit::Done) << err_.str();
+    ASSERT_EQ(run({"plan", all, "--out", planned}), Exit::Done) << err_.str();
+    EXPECT_EQ(run({"check", planned}), Exit::Done) << out_.str();
+    // The library has not been touched: its own occasion clashes as before.
+    EXPECT_EQ(run({"check", supper}), Exit::Clashes);
+}
+
+TEST_F(Verbs, ExportThenImportGivesTheSameLibrary)
+{
+    importDemo();
+    const std::string first = file("first.json").string();
+    const std::string second = file("second.json").string();
+    ASSERT_EQ(run({"export", "--out", first}), Exit::Done);
+    ASSERT_EQ(run({"import", first}), Exit::Done) << err_.str();
+    ASSERT_EQ(run({"export", "--out", second}), Exit::Done);
+    std::stringstream a;
+    std::stringstream b;
+    a << std::ifstream(first).rdbuf();
+    b << std::ifstream(second).rdbuf();
+    EXPECT_EQ(a.str(), b.str());
+    EXPECT_GT(a.str().size(), 10'000U);
+}
+
+TEST_F(Verbs, OneBadFileAndNothingIsImported)
+{
+    std::ofstream(file("bad.json"))
+        << R"({"format": "suppertide-exchange", "version": 1, "recipes": [{"id": 3}]})";
+    const fs::path good =
+        fs::path(SUPPERTIDE_SOURCE_DIR) / "demo-db" / "recipes" / "potato-gratin.json";
+    EXPECT_EQ(run({"import", good.string(), file("bad.json").string()}), Exit::BadInput);
+    EXPECT_THAT(err_.str(), HasSubstr("recipes[0]"));
+    ASSERT_EQ(run({"export", "--out", file("out.json").string()}), Exit::Done) << err_.str();
+    EXPECT_THAT(out_.str(), HasSubstr(" 0 recipes"));
+}
+
+TEST_F(Verbs, SaysWhatIsThereWhenAnOccasionIsNot)
+{
+    importDemo();
+    EXPECT_EQ(run({"check", "Christmas"}), Exit::BadInput);
+    EXPECT_THAT(err_.str(), HasSubstr("“Christmas”"));
+    EXPECT_THAT(err_.str(), HasSubstr(supper));
+}
+
+TEST_F(Verbs, SaysThatALibraryIsMissingOrUnreadable)
+{
+    EXPECT_EQ(run({"--library", file("none.suppertide").string(), "check", supper}),
+              Exit::BadInput);
+    EXPECT_THAT(err_.str(), HasSubstr("none.suppertide"));
+    std::ofstream(file("noise.suppertide")) << "this is no library";
+    EXPECT_EQ(run({"--library", file("noise.suppertide").string(), "check", supper}),
+              Exit::BadInput);
+    EXPECT_THAT(err_.str(), HasSubstr("noise.suppertide"));
+}
+
+TEST_F(Verbs, WarnsOfAnOccasionInThePast)
+{
+    importDemo();
+    EXPECT_NE(run({"check", supper}), Exit::BadInput);
+    EXPECT_THAT(out_.str(), Not(HasSubstr("in the past")));
+    clock_.set(*parseInstant("2030-01-01T00:00Z"));
+    EXPECT_NE(run({"check", supper}), Exit::BadInput);
+    EXPECT_THAT(out_.str(), HasSubstr("in the past"));
+}
+
+} // namespace
+} // namespace suppertide::app
