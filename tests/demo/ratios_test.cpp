@@ -83,6 +83,16 @@ TEST(TradeRatios, OfSodaBreadGiveASoftDoughThatRises)
     EXPECT_THAT(massOf(bread, {"soda"}) / flour, within(0.010, 0.015));
 }
 
+// Water 60 to 65 % of the flour, dried yeast 0.8 to 1.2 %, salt 1.6 to 2 %.
+TEST(TradeRatios, OfFlatbreadsAreThoseOfABreadDough)
+{
+    const ResolvedRecipe bread = usual("pan-flatbreads");
+    const double flour = massOf(bread, {"flour"});
+    EXPECT_THAT(massOf(bread, {"water"}) / flour, within(0.60, 0.65));
+    EXPECT_THAT(massOf(bread, {"yeast"}) / flour, within(0.008, 0.012));
+    EXPECT_THAT(massOf(bread, {"salt"}) / flour, within(0.016, 0.020));
+}
+
 // Two to three parts of water to one of bones; half to two thirds of it is left.
 TEST(TradeRatios, OfStockAreThreeOfWaterToOneOfBones)
 {
