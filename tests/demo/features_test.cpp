@@ -232,6 +232,14 @@ TEST(DemoFeatures, GlutenFreeCasesHaveATinOfTheirOwn)
     EXPECT_FALSE(usual("tartlet-cases-gluten-free").part.spans.empty());
 }
 
+TEST(DemoFeatures, GlutenFreeCasesAreBakedBeforeThoseOfWheat)
+{
+    const auto keep = [](std::string_view id) { return wait(usual(id).part.waits, "keep"); };
+    const Wait wheat = keep("tartlet-cases");
+    ASSERT_TRUE(wheat.most.has_value());
+    EXPECT_GT(keep("tartlet-cases-gluten-free").least, *wheat.most);
+}
+
 // The board goes from one dough to the other, so that gluten-free has to come first or the board
 // be washed between.
 TEST(DemoFeatures, BothDoughsAreRolledOnTheOneBoard)
