@@ -40,6 +40,24 @@ struct Layer
             }
         }
     }
+    /// Calls `paint` for each shape of this band that needs painting: of ghosts, or of all others.
+    template <typename Paint>
+    void forEachShape(bool ghosts, Paint paint) const
+    {
+        for (const BlockShape& shape : in.geometry.blocks()) {
+            if (shape.band != band || in.scene.blocks[shape.block].ghost.has_value() != ghosts) {
+                continue;
+            }
+            const Box bounds = shape.bounds();
+            // Countdowns of ghosts stand left of them.
+            const Box touched =
+                ghosts ? Box{bounds.left - 60, bounds.top, bounds.right, bounds.bottom} : bounds;
+            if (bounds.right >= left() && bounds.left <= right() &&
+                canvas.isDirty(touched.grown(4))) {
+                paint(shape);
+            }
+        }
+    }
     /// Calls `paint` for each folded stretch of the axis: its two edges.
     template <typename Paint>
     void forEachFold(Paint paint) const
@@ -73,9 +91,11 @@ void paintCold(const Layer& layer);
 void paintColdLines(const Layer& layer);
 void paintHandsLines(const Layer& layer);
 
+// paint_block_labels.cpp
+void paintBlockLabels(const Layer& layer);
+
 // paint_blocks.cpp
 void paintBlocks(const Layer& layer);
-void paintBlockLabels(const Layer& layer);
 void paintGhosts(const Layer& layer);
 void paintPins(const Layer& layer);
 /// The block's outline, moved outwards by `by` px.
