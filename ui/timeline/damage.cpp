@@ -4,6 +4,8 @@
 #include <cmath>
 #include <unordered_map>
 
+#include "ui/timeline/hit_test.h"
+
 namespace suppertide::ui {
 
 namespace {
@@ -11,6 +13,7 @@ namespace {
 /// Outlines, tags, handles, countdowns and late marks stand this far off their block at most.
 constexpr double aroundX = 64;
 constexpr double aroundY = 22;
+constexpr double gutterRoom = 10; // labels of waits reach this far above and below their line
 
 Box around(const Box& box)
 {
@@ -62,9 +65,12 @@ bool isUnmoved(const ShapesOfBlock& before, const ShapesOfBlock& after, const st
     });
 }
 
-void addBlocks(Damage& damage, const Scene& before, const ShapesOfBlock& shapesBefore,
-               const Scene& after, const ShapesOfBlock& shapesAfter)
+/// Returns the ids of the blocks that came, went or changed.
+std::vector<std::string> addBlocks(Damage& damage, const Scene& before,
+                                   const ShapesOfBlock& shapesBefore, const Scene& after,
+                                   const ShapesOfBlock& shapesAfter)
 {
+    std::vector<std::string> changed;
     std::unordered_map<std::string, const SceneBlock*> known;
     for (const SceneBlock& block : before.blocks) {
         known.emplace(block.id, &block);
@@ -76,6 +82,7 @@ void addBlocks(Damage& damage, const Scene& before, const ShapesOfBlock& shapesB
         if (!isSame) {
             addShapes(damage, shapesBefore, block.id);
             addShapes(damage, shapesAfter, block.id);
+            changed.push_back(block.id);
         }
         if (found != known.end()) {
             known.erase(found);
@@ -83,7 +90,9 @@ void addBlocks(Damage& damage, const Scene& before, const ShapesOfBlock& shapesB
     }
     for (const auto& [id, block] : known) {
         addShapes(damage, shapesBefore, id);
+        changed.push_back(id);
     }
+    return changed;
 }
 
 void addLane(Damage& damage, const Geometry& geometry, std::size_t lane)
@@ -122,6 +131,37 @@ void addClashes(Damage& damage, const Scene& scene, const Geometry& geometry,
     }
 }
 
+/// A tag keeps off other blocks and tags, and so may move though its clash is the same.
+void addTags(Damage& damage, const Scene& before, const Geometry& geometryBefore,
+             const Scene& after, const Geometry& geometryAfter)
+{
+    const std::vector<TagPlace> old = placeTags(before, geometryBefore);
+    const std::vector<TagPlace> now = placeTags(after, geometryAfter);
+    const auto addUnlike = [&](const std::vector<TagPlace>& tags,
+                               const std::vector<TagPlace>& others) {
+        for (const TagPlace& tag : tags) {
+            if (std::find(others.begin(), others.end(), tag) == others.end()) {
+                damage.boxes.push_back(Box{tag.x, tag.y, tag.x, tag.y}.grown(leastTarget / 2));
+            }
+        }
+    };
+    addUnlike(old, now);
+    addUnlike(now, old);
+}
+
+/// The figures on an oven's curve keep off the blocks in front of it.
+void addOvens(Damage& damage, const Scene& scene, const Geometry& geometry,
+              const std::vector<std::string>& moved)
+{
+    for (const BlockShape& shape : geometry.blocks()) {
+        const bool isInOven = std::holds_alternative<OvenLane>(scene.lanes[shape.lane].kind);
+        if (isInOven &&
+            std::find(moved.begin(), moved.end(), scene.blocks[shape.block].id) != moved.end()) {
+            addLane(damage, geometry, shape.lane);
+        }
+    }
+}
+
 Box boxOf(const WaitShape& shape)
 {
     const double right = std::max({shape.end, shape.least, shape.most.value_or(0)});
@@ -129,7 +169,8 @@ Box boxOf(const WaitShape& shape)
     return around({shape.start, std::min(shape.y, landing), right, std::max(shape.foot, landing)});
 }
 
-/// Waits of `scene` that are drawn unlike in `other`.
+/// Waits of `scene` that are drawn unlike in `other`: with them their whole gutter, since the
+/// labels in it keep off each other.
 void addWaits(Damage& damage, const Scene& scene, const Geometry& geometry, const Scene& other,
               const Geometry& otherGeometry)
 {
@@ -142,6 +183,8 @@ void addWaits(Damage& damage, const Scene& scene, const Geometry& geometry, cons
             });
         if (!isSame) {
             damage.boxes.push_back(boxOf(shape));
+            damage.boxes.push_back({geometry.timeLeft(), shape.y - gutterRoom, geometry.timeRight(),
+                                    shape.foot + gutterRoom});
         }
     }
 }
@@ -178,7 +221,11 @@ Damage damageBetween(const Scene& before, const Geometry& geometryBefore, const 
             addLane(damage, geometryAfter, i);
         }
     }
-    addBlocks(damage, before, shapesBefore, after, shapesAfter);
+    const std::vector<std::string> moved =
+        addBlocks(damage, before, shapesBefore, after, shapesAfter);
+    addOvens(damage, before, geometryBefore, moved);
+    addOvens(damage, after, geometryAfter, moved);
+    addTags(damage, before, geometryBefore, after, geometryAfter);
     addClashes(damage, before, geometryBefore, shapesBefore, after);
     addClashes(damage, after, geometryAfter, shapesAfter, before);
     addWaits(damage, before, geometryBefore, after, geometryAfter);

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
-#include <set>
+#include <numeric>
 #include <tuple>
 
 namespace suppertide::ui {
@@ -221,17 +221,20 @@ Target moveFocus(const Scene& scene, const Geometry& geometry, const Target& cur
     return targetOf(scene, *next);
 }
 
-std::vector<std::size_t> readingOrder(const Scene& scene, const Geometry& geometry)
+std::vector<std::size_t> readingOrder(const Scene& scene)
 {
-    std::vector<std::size_t> order;
-    std::set<std::size_t> seen;
-    for (std::size_t i = 0; i < geometry.blocks().size(); ++i) {
-        if (seen.insert(geometry.blocks()[i].block).second) {
-            order.push_back(i);
-        }
-    }
+    std::vector<std::size_t> order(scene.blocks.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    const auto laneOf = [&](const SceneBlock& block) {
+        const auto lane =
+            block.places.empty() ? std::nullopt : findLane(scene, block.places.front().lane);
+        return lane.value_or(scene.lanes.size());
+    };
     std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
-        return timeKey(scene, geometry.blocks()[a]) < timeKey(scene, geometry.blocks()[b]);
+        const SceneBlock& first = scene.blocks[a];
+        const SceneBlock& second = scene.blocks[b];
+        return first.start != second.start ? first.start < second.start
+                                           : laneOf(first) < laneOf(second);
     });
     return order;
 }

@@ -24,8 +24,8 @@ enum class FocusMove
 [[nodiscard]] Target moveFocus(const Scene& scene, const Geometry& geometry, const Target& current,
                                FocusMove move);
 
-/// All blocks by start, then by lane: the order in which screen readers list them. Indices into
-/// Geometry::blocks, one for each task (its first place).
-[[nodiscard]] std::vector<std::size_t> readingOrder(const Scene& scene, const Geometry& geometry);
+/// All blocks by start, then by lane: the order in which screen readers list them, whether or not
+/// their lanes are in view. Indices into Scene::blocks.
+[[nodiscard]] std::vector<std::size_t> readingOrder(const Scene& scene);
 
 } // namespace suppertide::ui

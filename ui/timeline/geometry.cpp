@@ -68,7 +68,8 @@ Geometry::Geometry(const Scene& scene, const Viewport& viewport,
     request.isBusy = busyLanes(scene, visibleTime());
     lanes_ = layoutLanes(scene, request);
     blocks_ = shapeBlocks(scene, axis_, lanes_, {offset(), stop() != ZoomStop::Day});
-    waits_ = shapeWaits(scene, axis_, blocks_, offset(), timeRight());
+    waits_ =
+        shapeWaits(scene, axis_, blocks_, offset(), std::min(timeRight(), x(scene.horizon.end)));
 }
 
 double Geometry::timeWidth() const

@@ -51,6 +51,8 @@ struct TagPlace
     double x = 0; // of its middle
     double y = 0;
     LaneBand band = LaneBand::Scrolling;
+
+    friend bool operator==(const TagPlace&, const TagPlace&) = default;
 };
 
 inline constexpr double leastTarget = 24;

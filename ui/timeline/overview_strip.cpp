@@ -71,9 +71,29 @@ void OverviewStrip::paintEvent(QPaintEvent* event)
     QPainter painter{this};
     Canvas canvas{painter, theme_, texts_, event->rect()};
     const Neutrals& n = theme_.neutral();
-    const double foot = height() - 4.0;
     canvas.fill({0, 0, width() + 0.0, height() + 0.0}, n.paper);
     canvas.hLine(0, width(), 0.5, 1, n.line);
+    paintDays(canvas);
+    paintHands(canvas);
+    for (const SceneServing& serving : scene_.servings) {
+        canvas.vLine(xOf(serving.time), 3, foot(), 1.2, n.ink);
+    }
+    paintClashes(canvas);
+    const Box frame{xOf(view_.start), 2, std::min(xOf(view_.end), width() - 1.0), foot()};
+    canvas.frame(frame, {theme_.role().selected.colour, 1.8});
+    if (hasFocus()) {
+        canvas.outline(QPolygonF{toRect(frame.grown(-3))}, {n.ink, 2, {2, 2}});
+    }
+}
+
+double OverviewStrip::foot() const
+{
+    return height() - 4.0;
+}
+
+void OverviewStrip::paintDays(Canvas& canvas) const
+{
+    const Neutrals& n = theme_.neutral();
     const double scale = theme_.textScale;
     if (height() >= 28 * scale && !scene_.days.empty()) {
         const QString first = toText(scene_.days.front().shortName).section(QLatin1Char(' '), 0, 0);
@@ -87,27 +107,34 @@ void OverviewStrip::paintEvent(QPaintEvent* event)
         canvas.vLine(x, 2, height() - 2, 1, n.line);
         canvas.text(x + 4, 12 * scale, toText(day.shortName), TypeRole::Secondary, n.ink2);
     }
+}
+
+void OverviewStrip::paintHands(Canvas& canvas) const
+{
+    const Neutrals& n = theme_.neutral();
     const int most =
         std::max(100, hands_.empty() ? 0 : *std::max_element(hands_.begin(), hands_.end()));
     for (std::size_t i = 0; i < hands_.size(); ++i) {
         const double x = xOf(scene_.horizon.start + barStep * static_cast<std::int64_t>(i));
-        const double bar = std::round((foot - 10) * hands_[i] / most);
-        canvas.fill({x, foot - bar, x + barWidth, foot}, n.ink2);
+        const double bar = std::round((foot() - 10) * hands_[i] / most);
+        canvas.fill({x, foot() - bar, x + barWidth, foot()}, n.ink2);
     }
-    canvas.hLine(headerWidth_, width(), foot, 1, n.line);
-    for (const SceneServing& serving : scene_.servings) {
-        canvas.vLine(xOf(serving.time), 3, foot, 1.2, n.ink);
-    }
-    for (const SceneClash& clash : scene_.clashes) {
-        for (const ClashPlace& place : clash.places) {
-            const double x = xOf(place.when.start);
-            canvas.fill({x - 3, 3, x + 3, 9}, canvas.roleOf(clash.severity).colour);
+    canvas.hLine(headerWidth_, width(), foot(), 1, n.line);
+}
+
+/// The gravest last, so that no other mark hides it.
+void OverviewStrip::paintClashes(Canvas& canvas) const
+{
+    for (const ClashSeverity severity :
+         {ClashSeverity::Undesirable, ClashSeverity::Unsafe, ClashSeverity::Impossible}) {
+        for (const SceneClash& clash : scene_.clashes) {
+            for (const ClashPlace& place : clash.places) {
+                if (clash.severity == severity) {
+                    const double x = xOf(place.when.start);
+                    canvas.fill({x - 3, 3, x + 3, 9}, canvas.roleOf(severity).colour);
+                }
+            }
         }
-    }
-    const Box frame{xOf(view_.start), 2, std::min(xOf(view_.end), width() - 1.0), foot};
-    canvas.frame(frame, {theme_.role().selected.colour, 1.8});
-    if (hasFocus()) {
-        canvas.outline(QPolygonF{toRect(frame.grown(-3))}, {n.ink, 2, {2, 2}});
     }
 }
 

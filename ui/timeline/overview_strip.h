@@ -9,6 +9,7 @@
 
 namespace suppertide::ui {
 
+class Canvas;
 class TextCache;
 
 class OverviewStrip : public QWidget
@@ -37,6 +38,10 @@ protected:
 private:
     [[nodiscard]] double xOf(PlanTime time) const;
     [[nodiscard]] PlanTime timeAt(double x) const;
+    [[nodiscard]] double foot() const; // y of the bars' bed
+    void paintDays(Canvas& canvas) const;
+    void paintHands(Canvas& canvas) const;
+    void paintClashes(Canvas& canvas) const;
 
     Theme theme_;
     TextCache& texts_;

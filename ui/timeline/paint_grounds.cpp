@@ -1,5 +1,6 @@
-// Lane grounds, hour lines, absences, pleats, allowed ranges, serving lines, refusals, now.
+// Lane grounds, hour lines, absences, pleats, serving lines, now.
 #include <QCoreApplication>
+#include <QStringList>
 
 #include <algorithm>
 #include <array>
@@ -47,47 +48,22 @@ const DayHeading* dayOf(const Scene& scene, PlanTime time)
     return found;
 }
 
-/// "not here until Sat 16:00", or "not here" if no return is in sight.
-QString absenceWords(const Scene& scene, const CookLane& cook, const Interval& absence)
+/// "not here until Sat 16:00", and "not here" for where that does not fit or no return is in
+/// sight: the longest first.
+QStringList absenceWords(const Scene& scene, const CookLane& cook, const Interval& absence)
 {
     const bool isAtHome = std::any_of(cook.atHome.begin(), cook.atHome.end(),
                                       [&](const Interval& home) { return home.overlaps(absence); });
+    const QString brief = isAtHome ? words("not free") : words("not here");
     if (absence.end >= scene.horizon.end) {
-        return isAtHome ? words("not free") : words("not here");
+        return {brief};
     }
     const DayHeading* day = dayOf(scene, absence.end);
     const QString weekday =
         day == nullptr ? QString{} : toText(day->shortName).section(QLatin1Char(' '), 0, 0);
     const QString clock = toText(clockText(scene.calendar, absence.end));
     const QString format = isAtHome ? words("not free until %1 %2") : words("not here until %1 %2");
-    return format.arg(weekday, clock);
-}
-
-/// The widest stretch of [left, right) without a fold and without the now line.
-std::pair<double, double> widestClear(const Layer& layer, double left, double right)
-{
-    std::pair<double, double> best{left, left};
-    double at = left;
-    const auto consider = [&](double until) {
-        if (until - at > best.second - best.first) {
-            best = {at, until};
-        }
-    };
-    std::vector<std::pair<double, double>> taken;
-    layer.forEachFold(
-        [&](const TimeAxis::Piece&, double x0, double x1) { taken.emplace_back(x0, x1); });
-    if (const auto now = layer.scene().now) {
-        taken.emplace_back(layer.geometry().x(*now) - 3, layer.geometry().x(*now) + 3);
-    }
-    std::sort(taken.begin(), taken.end());
-    for (const auto& [x0, x1] : taken) {
-        if (x1 > at && x0 < right) {
-            consider(std::min(x0, right));
-            at = std::max(at, x1);
-        }
-    }
-    consider(right);
-    return best;
+    return {format.arg(weekday, clock), brief};
 }
 
 /// The x of a fold's four lines: its facets are 36, 28 and 36 of 100 wide.
@@ -118,6 +94,21 @@ void paintGrounds(const Layer& layer)
     });
 }
 
+void paintMissingLanes(const Layer& layer)
+{
+    constexpr int rows = 5;
+    constexpr double height = 26;
+    constexpr double gap = 8;
+    const Stroke stroke{layer.neutral().line, 1, {5, 4}};
+    double top = layer.geometry().lanesTop() + gap;
+    for (int i = 0; i < rows && top + height <= layer.geometry().height(); ++i) {
+        layer.canvas.frame({10, top, layer.left() - 10, top + height}, stroke);
+        layer.canvas.frame({layer.left(), top, layer.geometry().timeRight() - 10, top + height},
+                           stroke);
+        top += height + gap;
+    }
+}
+
 void paintHourLines(const Layer& layer)
 {
     const Geometry& geometry = layer.geometry();
@@ -137,6 +128,26 @@ void paintHourLines(const Layer& layer)
         }
     }
 }
+
+namespace {
+
+/// The first of `wordings` that fits into [x0, x1) clear of folds.
+void paintAbsenceWords(const Layer& layer, const LaneBox& box, const QStringList& wordings,
+                       double x0, double x1)
+{
+    const auto [from, to] = widestClear(layer, x0, x1);
+    for (const QString& wording : wordings) {
+        if (layer.canvas.widthOf(wording, TypeRole::Secondary) + 12 <= to - from) {
+            layer.canvas.text(
+                (from + to) / 2,
+                layer.canvas.middleBaseline(box.strip.top, box.strip.bottom(), TypeRole::Secondary),
+                wording, TypeRole::Secondary, layer.neutral().ink2, TextSide::Around);
+            return;
+        }
+    }
+}
+
+} // namespace
 
 void paintAbsences(const Layer& layer)
 {
@@ -160,15 +171,7 @@ void paintAbsences(const Layer& layer)
                 layer.canvas.vLine(x1, box.strip.top, box.strip.bottom(), 1.2,
                                    layer.neutral().line);
             }
-            const QString label = absenceWords(layer.scene(), *cook, absence);
-            const auto [from, to] = widestClear(layer, x0, x1);
-            if (layer.canvas.widthOf(label, TypeRole::Secondary) + 12 <= to - from) {
-                layer.canvas.text((from + to) / 2,
-                                  layer.canvas.middleBaseline(box.strip.top, box.strip.bottom(),
-                                                              TypeRole::Secondary),
-                                  label, TypeRole::Secondary, layer.neutral().ink2,
-                                  TextSide::Around);
-            }
+            paintAbsenceWords(layer, box, absenceWords(layer.scene(), *cook, absence), x0, x1);
         }
     });
 }
@@ -219,41 +222,6 @@ void paintPleatHours(const Layer& layer)
     });
 }
 
-void paintAllowed(const Layer& layer)
-{
-    const Fill& ok = layer.in.theme.role().ok;
-    for (const AllowedRange& allowed : layer.scene().allowed) {
-        const auto lane = findLane(layer.scene(), allowed.lane);
-        const LaneBox* box = lane ? boxOfLane(layer.geometry().lanes(), *lane) : nullptr;
-        if (box == nullptr || box->band != layer.band) {
-            continue;
-        }
-        const Box area{layer.geometry().x(allowed.when.start), box->strip.top + 1,
-                       layer.geometry().x(allowed.when.end), box->strip.bottom() - 1};
-        layer.canvas.fill(area, layer.neutral().allowed);
-        for (const double x : {area.left, area.right}) {
-            const double inwards = x == area.left ? 5 : -5;
-            layer.canvas.vLine(x, area.top, area.bottom, 2.2, ok.colour);
-            for (const double y : {area.top + 1, area.bottom - 1}) {
-                layer.canvas.hLine(std::min(x, x + inwards), std::max(x, x + inwards), y, 2.2,
-                                   ok.colour);
-            }
-        }
-        const double from = std::max(area.left, layer.left()) + 9;
-        double baseline = area.top + 13;
-        const auto line = [&](const std::string& text, const QColor& colour) {
-            const QString label = toText(text);
-            if (!label.isEmpty() && baseline < area.bottom - 1 &&
-                from + layer.canvas.widthOf(label, TypeRole::Secondary) < area.right - 6) {
-                layer.canvas.text(from, baseline, label, TypeRole::Secondary, colour);
-                baseline += 13 * layer.in.theme.textScale;
-            }
-        };
-        line(allowed.words, layer.neutral().ink);
-        line(allowed.second, layer.neutral().ink2);
-    }
-}
-
 void paintServingLines(const Layer& layer, double top, double bottom)
 {
     for (const SceneServing& serving : layer.scene().servings) {
@@ -264,32 +232,6 @@ void paintServingLines(const Layer& layer, double top, double bottom)
         layer.canvas.vLine(x, top, bottom, 2, layer.neutral().ink);
         layer.canvas.vLine(x - 4, top, bottom, 0.8, layer.neutral().ink);
     }
-}
-
-void paintRefusals(const Layer& layer)
-{
-    QColor veil = layer.neutral().paper;
-    veil.setAlphaF(0.6F);
-    layer.forEachBox([&](const LaneBox& box, const SceneLane& lane) {
-        if (!lane.refusal) {
-            return;
-        }
-        const Strip& strip = box.strip;
-        layer.canvas.fill({layer.left(), strip.top, layer.right(), strip.bottom() - 1}, veil);
-        paintServingLines(layer, strip.top, strip.bottom() - 1);
-        const QString reason = toText(*lane.refusal);
-        const auto [from, to] = widestClear(layer, layer.left(), layer.right());
-        if (box.rows.empty() ||
-            layer.canvas.widthOf(reason, TypeRole::Secondary) + 16 > to - from) {
-            return;
-        }
-        // In the row of blocks: waits run under it.
-        const Strip& row = box.rows.back();
-        layer.canvas.haloText(
-            from + (to - from) * 0.1,
-            layer.canvas.middleBaseline(row.top, row.bottom(), TypeRole::Secondary), reason,
-            TypeRole::Secondary, layer.neutral().ink2, layer.neutral().lane);
-    });
 }
 
 void paintNowLine(const Layer& layer, double top, double bottom)

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <optional>
+#include <utility>
 #include <vector>
 
 #include "ui/timeline/canvas.h"
@@ -74,15 +75,23 @@ struct Layer
 
 // paint_grounds.cpp
 void paintGrounds(const Layer& layer);
+/// No kitchen yet: lanes that wait to be filled.
+void paintMissingLanes(const Layer& layer);
 void paintHourLines(const Layer& layer);
 void paintAbsences(const Layer& layer);
 void paintFacets(const Layer& layer, double top, double bottom);
 void paintFoldLines(const Layer& layer, double top, double bottom);
 void paintPleatHours(const Layer& layer);
-void paintAllowed(const Layer& layer);
 void paintServingLines(const Layer& layer, double top, double bottom);
-void paintRefusals(const Layer& layer);
 void paintNowLine(const Layer& layer, double top, double bottom);
+
+// paint_drag.cpp
+void paintAllowed(const Layer& layer);
+void paintRefusals(const Layer& layer);
+/// Where reasons of refusals are written, with some room around.
+[[nodiscard]] std::vector<Box> reasonPlaces(const Layer& layer);
+/// From and to: the widest stretch of [left, right) without a fold and without the now line.
+[[nodiscard]] std::pair<double, double> widestClear(const Layer& layer, double left, double right);
 
 // paint_levels.cpp
 void paintHeat(const Layer& layer);

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "ui/timeline/paint_layers.h"
+#include "ui/timeline/target_box.h"
 
 namespace suppertide::ui {
 
@@ -66,35 +67,6 @@ void paintHandle(const Layer& layer, double x, double y)
     layer.canvas.fill(box.grown(-0.6), layer.neutral().paper);
 }
 
-Box targetBox(const Layer& layer)
-{
-    const Geometry& geometry = layer.geometry();
-    if (const auto* pleat = std::get_if<PleatTarget>(&layer.in.marks.focused)) {
-        for (const TimeAxis::Piece& piece : geometry.axis().pieces()) {
-            if (piece.when.start == pleat->start) {
-                return {geometry.offset() + piece.x0, geometry.lanesTop(),
-                        geometry.offset() + piece.x1, geometry.lanesBottom()};
-            }
-        }
-    }
-    if (const auto* tag = std::get_if<TagTarget>(&layer.in.marks.focused)) {
-        for (const TagPlace& place : placeTags(layer.scene(), geometry)) {
-            if (place.clash == tag->clash && place.band == layer.band) {
-                return Box{place.x, place.y, place.x, place.y}.grown(12);
-            }
-        }
-    }
-    if (const auto* lane = std::get_if<LaneTarget>(&layer.in.marks.focused)) {
-        const auto index = findLane(layer.scene(), lane->lane);
-        const LaneBox* box = index ? boxOfLane(geometry.lanes(), *index) : nullptr;
-        if (box != nullptr && box->band == layer.band) {
-            return Box{layer.left() + 1, box->strip.top, layer.right(), box->strip.bottom()}.grown(
-                -2);
-        }
-    }
-    return {};
-}
-
 } // namespace
 
 void paintHover(const Layer& layer)
@@ -145,9 +117,13 @@ void paintFocus(const Layer& layer)
         });
         return;
     }
-    const Box box = targetBox(layer);
-    if (box.width() > 0) {
-        layer.canvas.outline(QPolygonF{toRect(box)}, stroke);
+    if (std::holds_alternative<FlagTarget>(layer.in.marks.focused)) {
+        return; // drawn with its flag
+    }
+    if (const auto box =
+            boxOfTarget(layer.scene(), layer.geometry(), layer.in.marks.focused, layer.band)) {
+        const bool isLane = std::holds_alternative<LaneTarget>(layer.in.marks.focused);
+        layer.canvas.outline(QPolygonF{toRect(box->grown(isLane ? -2 : 0))}, stroke);
     }
 }
 

@@ -200,7 +200,7 @@ void paintFlag(const Layer& layer, const RailPlaces& places, const SceneServing&
     if (layer.in.marks.hasKeyboard && isPointedAt(layer.in.marks.focused, serving.course)) {
         canvas.outline(
             QPolygonF{QRectF{flag.left - 2, top - 1, right - flag.left + 4, places.flagHeight + 2}},
-            {layer.in.theme.role().selected.colour, 2, {2, 2}});
+            {ink, 2, {2, 2}});
     }
 }
 

@@ -143,6 +143,7 @@ void paintWaitLine(const Layer& layer, const WaitShape& shape)
     }
 }
 
+/// All labels are placed, also where nothing needs painting: each keeps off those before it.
 void paintWaitLabel(const Layer& layer, const WaitShape& shape, std::vector<Box>& taken)
 {
     const QString label = toText(layer.scene().waits[shape.wait].label);
@@ -175,6 +176,9 @@ void paintWaitLabel(const Layer& layer, const WaitShape& shape, std::vector<Box>
     }
     const Box area{*left, shape.y - half, *left + width, shape.y + half};
     taken.push_back(area);
+    if (!canvas.isDirty(area)) {
+        return;
+    }
     canvas.fill(area, layer.neutral().lane);
     canvas.text(area.left + 2, canvas.middleBaseline(area.top, area.bottom, TypeRole::Secondary),
                 label, TypeRole::Secondary, layer.neutral().ink2);
@@ -182,8 +186,8 @@ void paintWaitLabel(const Layer& layer, const WaitShape& shape, std::vector<Box>
 
 struct WaitsInView
 {
-    std::vector<const WaitShape*> toPaint; // what is dirty of them
-    std::vector<Box> brackets;             // of all: no place for a label
+    std::vector<const WaitShape*> shapes;
+    std::vector<Box> brackets; // no place for a label
 };
 
 WaitsInView waitsInView(const Layer& layer)
@@ -198,9 +202,7 @@ WaitsInView waitsInView(const Layer& layer)
         if (shape.most) {
             result.brackets.push_back({*shape.most - 3, shape.y - 5, *shape.most + 3, shape.foot});
         }
-        if (layer.canvas.isDirty({shape.start - 6, shape.y - 8, right + 120, shape.foot + 6})) {
-            result.toPaint.push_back(&shape);
-        }
+        result.shapes.push_back(&shape);
     }
     return result;
 }
@@ -256,16 +258,23 @@ void paintSpans(const Layer& layer)
 
 void paintWaits(const Layer& layer)
 {
-    for (const WaitShape* shape : waitsInView(layer).toPaint) {
-        paintWaitLine(layer, *shape);
+    for (const WaitShape* shape : waitsInView(layer).shapes) {
+        const double landing = shape->landsAt.value_or(shape->y);
+        const double right = std::max({shape->end, shape->least, shape->most.value_or(0)}) + 20;
+        if (layer.canvas.isDirty({shape->start - 6, std::min(shape->y - 8, landing), right,
+                                  std::max(shape->foot + 6, landing)})) {
+            paintWaitLine(layer, *shape);
+        }
     }
 }
 
 void paintWaitLabels(const Layer& layer)
 {
     WaitsInView waits = waitsInView(layer);
-    for (const WaitShape* shape : waits.toPaint) {
-        paintWaitLabel(layer, *shape, waits.brackets);
+    std::vector<Box> taken = reasonPlaces(layer);
+    taken.insert(taken.end(), waits.brackets.begin(), waits.brackets.end());
+    for (const WaitShape* shape : waits.shapes) {
+        paintWaitLabel(layer, *shape, taken);
     }
 }
 

@@ -103,6 +103,9 @@ void paintTimeline(QPainter& painter, const PaintInput& input, TextCache& texts,
         paintHeader(layer);
     }
     const Layer rail{canvas, input, LaneBand::Scrolling};
+    if (input.scene.lanes.empty()) {
+        paintMissingLanes(rail);
+    }
     if (canvas.isDirty(stripBox({0, geometry.lanesTop()}, 0, geometry.timeRight()))) {
         paintRail(rail);
     }

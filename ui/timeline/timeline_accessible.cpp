@@ -84,11 +84,10 @@ public:
 
     void doAction(const QString& name) override
     {
-        const BlockShape* found = shape();
-        if (found == nullptr) {
+        if (block() == nullptr) {
             return;
         }
-        view_->focusTarget(BlockTarget{id_, view_->state().scene().lanes[found->lane].id});
+        view_->showTask(QString::fromStdString(id_));
         if (name == pressAction()) {
             view_->select(QString::fromStdString(id_));
             Q_EMIT view_->selectionChanged(QString::fromStdString(id_));
@@ -151,17 +150,18 @@ public:
     TimelineList(TimelineList&&) = delete;
     TimelineList& operator=(TimelineList&&) = delete;
 
-    [[nodiscard]] int childCount() const override { return static_cast<int>(order().size()); }
+    [[nodiscard]] int childCount() const override
+    {
+        return static_cast<int>(view_->state().scene().blocks.size());
+    }
 
     [[nodiscard]] QAccessibleInterface* child(int index) const override
     {
-        const std::vector<std::size_t> shapes = order();
-        if (index < 0 || index >= static_cast<int>(shapes.size())) {
+        const std::vector<std::size_t> blocks = readingOrder(view_->state().scene());
+        if (index < 0 || index >= static_cast<int>(blocks.size())) {
             return nullptr;
         }
-        const Geometry& geometry = view_->state().geometry();
-        const BlockShape& shape = geometry.blocks()[shapes[static_cast<std::size_t>(index)]];
-        return itemOf(view_->state().scene().blocks[shape.block].id);
+        return itemOf(view_->state().scene().blocks[blocks[static_cast<std::size_t>(index)]].id);
     }
 
     [[nodiscard]] QAccessibleInterface* childAt(int x, int y) const override
@@ -177,12 +177,12 @@ public:
 
     [[nodiscard]] int indexOfChild(const QAccessibleInterface* item) const override
     {
-        for (int i = 0; i < childCount(); ++i) {
-            if (child(i) == item) {
-                return i;
-            }
-        }
-        return -1;
+        const Scene& scene = view_->state().scene();
+        const std::vector<std::size_t> order = readingOrder(scene);
+        const auto at = std::find_if(order.begin(), order.end(), [&](std::size_t block) {
+            return itemOf(scene.blocks[block].id) == item;
+        });
+        return at == order.end() ? -1 : static_cast<int>(at - order.begin());
     }
 
     [[nodiscard]] QAccessibleInterface* focusChild() const override
@@ -193,10 +193,6 @@ public:
     }
 
 private:
-    [[nodiscard]] std::vector<std::size_t> order() const
-    {
-        return readingOrder(view_->state().scene(), view_->state().geometry());
-    }
     [[nodiscard]] QAccessibleInterface* itemOf(const std::string& task) const
     {
         const QString key = QString::fromStdString(task);
@@ -246,10 +242,10 @@ void notifyFocusMoved(TimelineView& view)
     if (!QAccessible::isActive() || focused == nullptr) {
         return;
     }
-    const TimelineState& state = view.state();
-    const std::vector<std::size_t> order = readingOrder(state.scene(), state.geometry());
-    const auto at = std::find_if(order.begin(), order.end(), [&](std::size_t shape) {
-        return state.scene().blocks[state.geometry().blocks()[shape].block].id == focused->id;
+    const Scene& scene = view.state().scene();
+    const std::vector<std::size_t> order = readingOrder(scene);
+    const auto at = std::find_if(order.begin(), order.end(), [&](std::size_t block) {
+        return scene.blocks[block].id == focused->id;
     });
     if (at != order.end()) {
         QAccessibleEvent event{&view, QAccessible::Focus};

@@ -9,6 +9,7 @@
 #include <cmath>
 
 #include "ui/timeline/block_words.h"
+#include "ui/timeline/target_box.h"
 #include "ui/timeline/timeline_parts.h"
 
 namespace suppertide::ui {
@@ -309,7 +310,13 @@ void TimelineView::contextMenuEvent(QContextMenuEvent* event)
     const bool isByKey = event->reason() == QContextMenuEvent::Keyboard;
     const Target target = isByKey ? marks_.focused : targetUnder(event->pos());
     focusTarget(target);
-    Q_EMIT menuRequested(target, state_.geometry().timeAt(event->pos().x()), event->globalPos());
+    QPoint at = event->pos();
+    if (isByKey) {
+        // The event knows but the widget: the menu belongs beside what has the focus.
+        const auto box = boxOfTarget(state_.scene(), state_.geometry(), target);
+        at = box ? QPointF{box->left, box->bottom}.toPoint() : paintedArea().center();
+    }
+    Q_EMIT menuRequested(target, state_.geometry().timeAt(at.x()), mapToGlobal(at));
 }
 
 } // namespace suppertide::ui
