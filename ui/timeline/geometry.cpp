@@ -98,7 +98,7 @@ Interval Geometry::visibleTime() const
 double Geometry::heatY(const LaneBox& box, const OvenLane& oven, Celsius celsius)
 {
     // A little headroom keeps the curve at its top clear of the lane's edge.
-    const double headroom = oven.shelves <= 1 ? 6 : 10;
+    const double headroom = oven.shelves <= 1 ? 2 : 10;
     const double share =
         static_cast<double>(celsius.tenths()) / static_cast<double>(oven.top.tenths());
     return box.strip.bottom() - share * (box.strip.height - headroom);
