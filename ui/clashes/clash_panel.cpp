@@ -1,0 +1,108 @@
+#include "ui/clashes/clash_panel.h"
+
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QListView>
+#include <QVBoxLayout>
+
+#include "ui/clashes/clash_delegate.h"
+
+namespace suppertide::ui {
+
+using namespace Qt::StringLiterals;
+
+ClashPanel::ClashPanel(const Theme& theme, QWidget* parent)
+    : QWidget(parent), items_(new ClashItems(this)), delegate_(new ClashDelegate(theme, this)),
+      heading_(new QLabel(tr("Clashes"), this)), summary_(new QLabel(this)),
+      quiet_(new QLabel(this)), view_(new QListView(this))
+{
+    view_->setObjectName(u"clashes"_s);
+    view_->setAccessibleName(tr("Clashes of the plan"));
+    view_->setModel(items_);
+    view_->setItemDelegate(delegate_);
+    view_->setMouseTracking(true);
+    view_->setFrameShape(QFrame::NoFrame);
+    view_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    view_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    view_->setResizeMode(QListView::Adjust);
+    view_->viewport()->installEventFilter(this);
+    quiet_->setObjectName(u"noClashes"_s);
+    quiet_->setWordWrap(true);
+    quiet_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+
+    auto* title = new QHBoxLayout;
+    title->setSpacing(12);
+    title->addWidget(heading_);
+    title->addWidget(summary_);
+    title->addStretch();
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(10, 4, 4, 2);
+    column->setSpacing(4);
+    column->addLayout(title);
+    column->addWidget(quiet_);
+    column->addWidget(view_, 1);
+    column->addStretch();
+
+    const auto activate = [this](const QModelIndex& index) {
+        Q_EMIT clashActivated(numberAt(index));
+    };
+    connect(view_, &QListView::clicked, this, activate);
+    connect(view_, &QListView::activated, this, activate);
+    connect(view_, &QListView::entered, this,
+            [this](const QModelIndex& index) { Q_EMIT clashPointedAt(numberAt(index)); });
+    connect(view_->selectionModel(), &QItemSelectionModel::currentChanged, this,
+            [this](const QModelIndex& index) { Q_EMIT clashPointedAt(numberAt(index)); });
+    setTheme(theme);
+}
+
+int ClashPanel::numberAt(const QModelIndex& index) const
+{
+    return index.data(ClashItems::NumberRole).toInt();
+}
+
+void ClashPanel::setRows(std::vector<ClashRow> rows, const QString& quiet)
+{
+    const auto count = static_cast<int>(rows.size());
+    items_->setRows(std::move(rows));
+    summary_->setText(count == 0   ? QString()
+                      : count == 1 ? tr("1 to settle before this plan can be cooked")
+                                   : tr("%1 to settle before this plan can be cooked").arg(count));
+    quiet_->setText(quiet);
+    quiet_->setVisible(count == 0);
+    view_->setVisible(count > 0);
+}
+
+void ClashPanel::setTheme(const Theme& theme)
+{
+    delegate_->setTheme(theme);
+    heading_->setFont(theme.font(TypeRole::Heading));
+    summary_->setFont(theme.font(TypeRole::Secondary));
+    quiet_->setFont(theme.font(TypeRole::Control));
+    view_->doItemsLayout();
+}
+
+void ClashPanel::showClash(int number)
+{
+    const QModelIndex index = items_->index(number - 1);
+    if (index.isValid()) {
+        view_->setCurrentIndex(index);
+        view_->scrollTo(index);
+    }
+}
+
+bool ClashPanel::eventFilter(QObject* watched, QEvent* event)
+{
+    if (event->type() == QEvent::Leave) {
+        Q_EMIT clashPointedAt(0);
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+void ClashPanel::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    view_->doItemsLayout(); // sentences wrap anew
+}
+
+} // namespace suppertide::ui

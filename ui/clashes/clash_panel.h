@@ -1,0 +1,53 @@
+// ClashPanel: the list of clashes at the foot. A click or Enter goes there on the timeline; the row
+// under the pointer or with the focus is pointed at. Without clashes it says so.
+#pragma once
+
+#include <QWidget>
+
+#include <optional>
+#include <vector>
+
+#include "ui/models/clash_items.h"
+#include "ui/theme/theme.h"
+
+class QLabel;
+class QListView;
+
+namespace suppertide::ui {
+
+class ClashDelegate;
+
+class ClashPanel : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit ClashPanel(const Theme& theme, QWidget* parent = nullptr);
+
+    /// `quiet` is said when there are no rows: nothing collides, or why there is no plan.
+    void setRows(std::vector<ClashRow> rows, const QString& quiet);
+    void setTheme(const Theme& theme);
+    void showClash(int number);
+    [[nodiscard]] const std::vector<ClashRow>& rows() const { return items_->rows(); }
+
+Q_SIGNALS:
+    void clashActivated(int number);
+    /// 0: none.
+    void clashPointedAt(int number);
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    [[nodiscard]] int numberAt(const QModelIndex& index) const;
+
+    ClashItems* items_;
+    ClashDelegate* delegate_;
+    QLabel* heading_;
+    QLabel* summary_;
+    QLabel* quiet_;
+    QListView* view_;
+};
+
+} // namespace suppertide::ui
