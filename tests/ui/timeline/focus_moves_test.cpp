@@ -93,9 +93,9 @@ TEST_F(FocusMoves, BeginAtTheFirstBlockInView)
     close.height = 752;
     close.pixelsPerHour = pixelsPerHourAt(ZoomStop::QuarterHours);
     const auto pleats = pleatsOf(scene_);
-    close = showing(scene_, close, pleats, {at(Day::Saturday, 15, 30), at(Day::Saturday, 17)});
+    close = showing(scene_, close, pleats, {at(Day::Saturday, 15, 30), at(Day::Saturday, 19, 30)});
     const Geometry geometry{scene_, close, pleats};
-    ASSERT_GT(geometry.visibleTime().start, at(Day::Saturday, 11));
+    ASSERT_GT(geometry.visibleTime().start, at(Day::Saturday, 11, 30));
     EXPECT_EQ(moveFocus(scene_, geometry, {}, FocusMove::Later), block("sear", "b1"));
 }
 
