@@ -1,0 +1,134 @@
+// What is repainted when one scene follows another must be all that looks different: compared
+// pixel by pixel with a painting from scratch, so that nothing stale is ever left on the screen.
+#include <QImage>
+#include <QPainter>
+
+#include "tests/gui/timeline/timeline_window.h"
+#include "tests/support/for_each_seed.h"
+#include "ui/timeline/painter.h"
+
+namespace suppertide::ui {
+namespace {
+
+using suppertide::test::forEachSeed;
+using suppertide::test::Random;
+using test::at;
+using test::Day;
+
+class Repaint : public testing::Test
+{
+protected:
+    Repaint()
+    {
+        state_.resize(width, height);
+        state_.setText(1, longestLaneName(test::exampleScene(), theme_, texts_));
+        state_.setScene(test::exampleScene());
+        state_.show({at(Day::Saturday, 15, 20), at(Day::Saturday, 21, 40)});
+    }
+
+    [[nodiscard]] QImage painted()
+    {
+        QImage image{width, height, QImage::Format_RGB32};
+        paintOn(image, image.rect());
+        return image;
+    }
+    void paintOn(QImage& image, const QRect& dirty)
+    {
+        const auto flags = flagsOf(state_.scene(), state_.geometry(), theme_, texts_);
+        QPainter painter{&image};
+        painter.setClipRect(dirty);
+        paintTimeline(painter, {state_.scene(), state_.geometry(), theme_, state_.marks(), flags},
+                      texts_, dirty);
+    }
+    /// Repaints `before` where `damage` says, and compares it with a painting from scratch.
+    void expectNothingStale(QImage before, const Damage& damage)
+    {
+        QRegion region;
+        for (const Box& box : damage.boxes) {
+            region += QRectF{box.left, box.top, box.width(), box.height()}.toAlignedRect().adjusted(
+                -2, -2, 2, 2);
+        }
+        region = damage.isAll ? QRegion{before.rect()} : region.intersected(before.rect());
+        for (const QRect& rect : region) {
+            paintOn(before, rect);
+        }
+        const QImage fresh = painted();
+        QRect unlike;
+        for (int y = 0; y < height; ++y) {
+            for (int x = 0; x < width; ++x) {
+                if (before.pixel(x, y) != fresh.pixel(x, y)) {
+                    unlike |= QRect{x, y, 1, 1};
+                }
+            }
+        }
+        EXPECT_TRUE(unlike.isNull()) << "stale from " << unlike.left() << "," << unlike.top()
+                                     << " to " << unlike.right() << "," << unlike.bottom();
+    }
+
+    static constexpr int width = 1068;
+    static constexpr int height = 568;
+    Theme theme_ = makeTheme(Appearance::Light);
+    TextCache texts_;
+    TimelineState state_;
+};
+
+TEST_F(Repaint, LeavesNothingStaleWhenAnyStepMoves)
+{
+    forEachSeed(60, [&](Random& random) {
+        const auto& blocks = state_.scene().blocks;
+        const auto which = static_cast<std::size_t>(
+            random.between(0, static_cast<std::int64_t>(blocks.size()) - 1));
+        const std::string id = blocks[which].id;
+        const PlanTime start = at(Day::Saturday, 15, 30) + Minutes{random.between(0, 70) * 5};
+        state_.holdPleats(true);
+        const QImage before = painted();
+        expectNothingStale(before, state_.setScene(state_.withBlockAt(id, start)));
+    });
+}
+
+TEST_F(Repaint, LeavesNothingStaleWhenAStepMovesWithItsWaitsAndClashes)
+{
+    state_.holdPleats(true);
+    for (const int minutes : {-60, -30, -5, 5, 10, 45}) {
+        const QImage before = painted();
+        Scene scene = state_.withBlockAt("fill", at(Day::Saturday, 19, 40) + Minutes{minutes});
+        for (SceneWait& wait : scene.waits) {
+            if (wait.to == "fill") {
+                wait.when.end = findBlock(scene, "fill")->start;
+            }
+        }
+        if (minutes < -30) {
+            std::erase_if(scene.clashes, [](const SceneClash& clash) { return clash.number == 2; });
+        }
+        expectNothingStale(before, state_.setScene(scene));
+    }
+}
+
+TEST_F(Repaint, LeavesNothingStaleWhenADragBeginsAndEnds)
+{
+    const QImage before = painted();
+    expectNothingStale(before, state_.setScene(test::exampleScene(true)));
+    const QImage during = painted();
+    expectNothingStale(during, state_.setScene(test::exampleScene()));
+}
+
+TEST_F(Repaint, LeavesNothingStaleWhateverIsPointedAt)
+{
+    std::vector<Marks> all(7);
+    all[1].hovered = BlockTarget{"braise", "oven"};
+    all[2].selected = "braise";
+    all[3].selected = "fill";
+    all[3].hovered = FlagTarget{2};
+    all[4].focused = BlockTarget{"whip", "mixer"};
+    all[4].hasKeyboard = true;
+    all[5].focused = FlagTarget{3};
+    all[5].hasKeyboard = true;
+    all[6].dragged = "cream";
+    for (const Marks& marks : all) {
+        const QImage before = painted();
+        expectNothingStale(before, state_.setMarks(marks));
+    }
+}
+
+} // namespace
+} // namespace suppertide::ui
