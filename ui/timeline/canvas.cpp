@@ -133,7 +133,8 @@ void Canvas::ring(double x, double y, double radius, const QColor& ground, const
 
 void Canvas::hatch(const Box& area, ClashSeverity severity)
 {
-    const QRectF clip = toRect(area).intersected(dirty_.adjusted(-1, -1, 1, 1));
+    const QRectF whole = toRect(area);
+    const QRectF clip = whole.intersected(dirty_.adjusted(-1, -1, 1, 1));
     if (clip.isEmpty()) {
         return;
     }
@@ -145,20 +146,21 @@ void Canvas::hatch(const Box& area, ClashSeverity severity)
     painter_.setClipRect(clip, Qt::IntersectClip);
     painter_.setRenderHint(QPainter::Antialiasing, true);
     painter_.setPen(pen({roleOf(severity).colour, width}));
-    // Lines x + y = k (and x − y = k) at fixed k, so that the hatch does not swim in a drag.
+    // Lines x + y = k (and x − y = k) at fixed k, so that the hatch does not swim in a drag; each
+    // over the area's whole height, so that a part painted anew meets the rest without a seam.
     const double step = pitch * std::sqrt(2.0);
-    const double height = clip.height();
-    const double sum = clip.left() + clip.top();
-    for (double k = std::floor(sum / step) * step; k < clip.right() + clip.bottom(); k += step) {
-        const double x = k - clip.top();
-        painter_.drawLine(QPointF{x, clip.top()}, QPointF{x - height, clip.bottom()});
+    const double height = whole.height();
+    const auto firstOf = [step](double k) { return (std::floor(k / step) - 1) * step; };
+    for (double k = firstOf(clip.left() + clip.top()); k < clip.right() + clip.bottom() + step;
+         k += step) {
+        const double x = k - whole.top();
+        painter_.drawLine(QPointF{x, whole.top()}, QPointF{x - height, whole.bottom()});
     }
     if (severity == ClashSeverity::Unsafe) {
-        const double difference = clip.left() - clip.bottom();
-        for (double k = std::floor(difference / step) * step; k < clip.right() - clip.top();
+        for (double k = firstOf(clip.left() - clip.bottom()); k < clip.right() - clip.top() + step;
              k += step) {
-            const double x = k + clip.top();
-            painter_.drawLine(QPointF{x, clip.top()}, QPointF{x + height, clip.bottom()});
+            const double x = k + whole.top();
+            painter_.drawLine(QPointF{x, whole.top()}, QPointF{x + height, whole.bottom()});
         }
     }
 }
