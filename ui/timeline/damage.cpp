@@ -149,15 +149,24 @@ void addTags(Damage& damage, const Scene& before, const Geometry& geometryBefore
     addUnlike(now, old);
 }
 
-/// The figures on an oven's curve keep off the blocks in front of it.
-void addOvens(Damage& damage, const Scene& scene, const Geometry& geometry,
-              const std::vector<std::string>& moved)
+/// Figures on an oven's curve keep off the blocks in front of it, and the hours in a fold off
+/// those of cooks.
+void addWhatKeepsOff(Damage& damage, const Scene& scene, const Geometry& geometry,
+                     const std::vector<std::string>& moved)
 {
     for (const BlockShape& shape : geometry.blocks()) {
-        const bool isInOven = std::holds_alternative<OvenLane>(scene.lanes[shape.lane].kind);
-        if (isInOven &&
-            std::find(moved.begin(), moved.end(), scene.blocks[shape.block].id) != moved.end()) {
+        if (std::find(moved.begin(), moved.end(), scene.blocks[shape.block].id) == moved.end()) {
+            continue;
+        }
+        if (std::holds_alternative<OvenLane>(scene.lanes[shape.lane].kind)) {
             addLane(damage, geometry, shape.lane);
+        }
+        for (const TimeAxis::Piece& piece : geometry.axis().pieces()) {
+            const Box fold{geometry.offset() + piece.x0, 0, geometry.offset() + piece.x1,
+                           geometry.height()};
+            if (piece.isFolded && shape.isSegment() && fold.overlaps(shape.bounds().grown(2))) {
+                damage.boxes.push_back(fold);
+            }
         }
     }
 }
@@ -223,8 +232,8 @@ Damage damageBetween(const Scene& before, const Geometry& geometryBefore, const 
     }
     const std::vector<std::string> moved =
         addBlocks(damage, before, shapesBefore, after, shapesAfter);
-    addOvens(damage, before, geometryBefore, moved);
-    addOvens(damage, after, geometryAfter, moved);
+    addWhatKeepsOff(damage, before, geometryBefore, moved);
+    addWhatKeepsOff(damage, after, geometryAfter, moved);
     addTags(damage, before, geometryBefore, after, geometryAfter);
     addClashes(damage, before, geometryBefore, shapesBefore, after);
     addClashes(damage, after, geometryAfter, shapesAfter, before);

@@ -200,25 +200,54 @@ void paintFoldLines(const Layer& layer, double top, double bottom)
     });
 }
 
+namespace {
+
+/// From the top of the uppermost cook's lane to the foot of the lowest; empty if no cook's lane
+/// stands in this band.
+Strip cooksStrip(const Layer& layer)
+{
+    Strip strip;
+    for (const LaneBox& box : layer.geometry().lanes().boxes) {
+        if (box.band == layer.band &&
+            std::holds_alternative<CookLane>(layer.scene().lanes[box.lane].kind)) {
+            strip.top = strip.height > 0 ? strip.top : box.strip.top;
+            strip.height = box.strip.bottom() - strip.top;
+        }
+    }
+    return strip;
+}
+
+/// In a drag folds stay, and a step of a cook's may be dragged over one.
+bool coversABlockOfACook(const Layer& layer, const Box& area)
+{
+    const auto& shapes = layer.geometry().blocks();
+    return std::any_of(shapes.begin(), shapes.end(), [&](const BlockShape& shape) {
+        return shape.isSegment() && shape.band == layer.band && shape.bounds().overlaps(area);
+    });
+}
+
+} // namespace
+
 void paintPleatHours(const Layer& layer)
 {
-    // The hours stand upright in the cooks' lanes, where a fold is sure to be empty.
-    double top = 0;
-    double bottom = 0;
-    layer.forEachBox([&](const LaneBox& box, const SceneLane& lane) {
-        if (std::holds_alternative<CookLane>(lane.kind)) {
-            top = top > 0 ? top : box.strip.top;
-            bottom = box.strip.bottom();
-        }
-    });
+    // The hours stand upright in the cooks' lanes, where a fold is empty but for waits, which run
+    // on behind its middle facet.
+    const Strip strip = cooksStrip(layer);
+    const double middle = (strip.top + strip.bottom()) / 2;
     layer.forEachFold([&](const TimeAxis::Piece& piece, double x0, double x1) {
         const QString label = words("%1 to %2")
                                   .arg(toText(clockText(layer.scene().calendar, piece.when.start)),
                                        toText(clockText(layer.scene().calendar, piece.when.end)));
-        if (layer.canvas.widthOf(label, TypeRole::Secondary) + 8 <= bottom - top) {
-            layer.canvas.uprightText((x0 + x1) / 2, (top + bottom) / 2, label, TypeRole::Secondary,
-                                     layer.neutral().ink);
+        const double half = layer.canvas.widthOf(label, TypeRole::Secondary) / 2 + 3;
+        const auto crease = creases(layer, x0, x1);
+        const Box area{crease[1] + 1, middle - half, crease[2], middle + half};
+        if (2 * half + 2 > strip.height || !layer.canvas.isDirty(area.grown(2)) ||
+            coversABlockOfACook(layer, area.grown(2))) {
+            return;
         }
+        layer.canvas.fill(area, layer.neutral().pleatB);
+        layer.canvas.uprightText((x0 + x1) / 2, middle, label, TypeRole::Secondary,
+                                 layer.neutral().ink);
     });
 }
 
