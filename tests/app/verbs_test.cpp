@@ -109,9 +109,7 @@ TEST_F(Verbs, PrintGivesTheHoursAsTextAndAsPdf)
     EXPECT_THAT(out_.str(), HasSubstr("Serve"));
     for (const char* paper : {"a4", "letter"}) {
         const fs::path pdf = file(paper);
-        ASSERT_EQ(run({"print", lunch, "--pdf", pdf.string(), "--paper",
-                       paper}),
-                  Exit::Done)
+        ASSERT_EQ(run({"print", lunch, "--pdf", pdf.string(), "--paper", paper}), Exit::Done)
             << err_.str();
         std::ifstream stream(pdf, std::ios::binary);
         std::string head(5, '\0');
