@@ -1,0 +1,45 @@
+// The per-hour plan as pages: laid out once, then painted on a PDF, a printer or a preview. Fonts
+// need a QGuiApplication. The same content as text for reading aloud: per_hour_html.h.
+#pragma once
+
+#include <QSizeF>
+
+#include <map>
+#include <vector>
+
+#include "core/sheet/per_hour_plan.h"
+#include "ui/print/paper_marks.h"
+#include "ui/print/paper_size.h"
+
+class QPainter;
+
+namespace suppertide::ui {
+
+enum class TextSize
+{
+    Normal,
+    Large // read from further away; one cook a sheet
+};
+
+struct PageStyle
+{
+    PaperSize paper = PaperSize::A4;
+    TextSize text = TextSize::Normal;
+    ReadingStyle reading;
+    std::map<DishId, int> looks; // as on the timeline (0 = A); dishes not here take the next free
+};
+
+struct PerHourPages
+{
+    QSizeF paper; // points
+    std::vector<PaperMarks> pages;
+};
+
+/// At least one page. Requires that the plan it speaks of is there.
+[[nodiscard]] PerHourPages layOutPages(const PerHourPlan& plan, const PageStyle& style = {});
+
+/// Paints a page on a painter whose unit is the point and whose origin is the paper's corner (a
+/// printer's: QPrinter::setFullPage). Requires page < pages.size().
+void paintPage(QPainter& painter, const PerHourPages& pages, std::size_t page);
+
+} // namespace suppertide::ui

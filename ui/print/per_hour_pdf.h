@@ -1,0 +1,17 @@
+// The per-hour plan as a PDF file. Needs a QGuiApplication (any platform plugin will do), which the
+// caller sees to.
+#pragma once
+
+#include <filesystem>
+
+#include "core/base/result.h"
+#include "core/sheet/per_hour_plan.h"
+#include "ui/print/paper_size.h"
+
+namespace suppertide::ui {
+
+/// Writes the whole file or nothing. Io if the place cannot be written.
+[[nodiscard]] Result<void> writePerHourPdf(const PerHourPlan& sheet,
+                                           const std::filesystem::path& file, PaperSize size);
+
+} // namespace suppertide::ui
