@@ -12,7 +12,7 @@ namespace suppertide {
 namespace {
 
 /// How long a write waits for a reader in another program to finish, in ms.
-constexpr int patience = 3000;
+constexpr int patience = 2000;
 
 Failure refused(FailureKind kind, std::string forCook, const SQLite::Exception& exception)
 {

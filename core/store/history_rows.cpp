@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "core/base/contracts.h"
 #include "core/store/thing_rows.h"
 
 namespace suppertide {
@@ -50,6 +51,21 @@ void putThing(SQLite::Database& database, std::string_view table, const std::str
     }
 }
 
+const RecipeId& idOf(const Recipe& recipe)
+{
+    return recipe.id;
+}
+
+const KitchenId& idOf(const Kitchen& kitchen)
+{
+    return kitchen.id;
+}
+
+const OccasionId& idOf(const OccasionRecord& record)
+{
+    return record.occasion.id;
+}
+
 void putShown(SQLite::Database& database, const Text& occasion)
 {
     SQLite::Statement put(database, "UPDATE shown SET occasion = ? WHERE one = 1");
@@ -84,6 +100,7 @@ private:
         constexpr ThingTable table = tableOf<Thing>;
         Text after;
         if (part.after) {
+            expects(idOf(*part.after) == part.id, "a thing under its own id");
             auto text = textOf(*part.after);
             if (!text) {
                 return text.error();

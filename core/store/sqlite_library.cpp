@@ -29,7 +29,7 @@ struct Access
 
 Access accessTo(const fs::path& file)
 {
-    if (fs::exists(file) && ::access(file.c_str(), W_OK) != 0) {
+    if (fs::exists(file) && ::faccessat(AT_FDCWD, file.c_str(), W_OK, AT_EACCESS) != 0) {
         return {nullptr, fmt::format("The library {} may only be read, so it can be looked at "
                                      "here, but not changed. Copy it, or change its permissions.",
                                      file.string())};

@@ -75,7 +75,7 @@ private:
     Recipe recipe;
     recipe.id = RecipeId{id};
     recipe.name = name;
-    state.recipes[recipe.id] = std::make_shared<const Recipe>(std::move(recipe));
+    state.recipes[RecipeId{id}] = std::make_shared<const Recipe>(std::move(recipe));
     return state;
 }
 
