@@ -142,7 +142,7 @@ Exit printDemo(const CommandLine& line, const VerbContext& context)
         return say(kept.error(), context);
     }
     const fs::path pdf = line.pdf.value_or(pdfBeside(*demo));
-    auto written = writeSheetPdf(perHourPlan(plan, record->occasion), pdf, line.paper);
+    auto written = writeSheetPdf(perHourPlan(plan, *input), pdf, line.paper);
     if (!written) {
         return say(written.error(), context);
     }

@@ -25,7 +25,7 @@ Exit runPrint(const CommandLine& line, const VerbContext& context)
         return say(formulation.error(), context);
     }
     const PlanPtr plan = judgePlan(*formulation, *input, layOut(**formulation, *input->layout));
-    const PerHourPlan sheet = perHourPlan(plan, *input->occasion);
+    const PerHourPlan sheet = perHourPlan(plan, *input);
     if (!line.pdf) {
         context.out << toText(sheet);
         return Exit::Done;

@@ -16,7 +16,8 @@ struct SheetStep
     PlanTime start;
     PlanTime end;
     std::string deed;                 // "Slice the potatoes"
-    std::string detail;               // "2 mm thick · 45 min"
+    std::string detail;               // "2 mm thick · slicer · 45 min"
+    std::string after;                // what then begins: "then settles, 8 to 25 min"
     std::vector<std::string> amounts; // "1.2 kg potatoes"
     std::vector<std::string> cooks;
     std::optional<DishId> dish;
@@ -29,7 +30,7 @@ enum class SheetNoteKind
     Guests
 };
 
-/// Boxed: hot oil, an allergen, "in the fridge by 16:45".
+/// Boxed: hot oil, guests who must not get what others get.
 struct SheetNote
 {
     SheetNoteKind kind = SheetNoteKind::Caution;
@@ -91,8 +92,8 @@ struct SheetDay
 
 struct PerHourPlan
 {
-    std::string title;
-    std::string subtitle;
+    std::string title;    // "Midsummer supper at Skerry Light"
+    std::string subtitle; // "Saturday 19 June, 15:30 to 21:20, 8 at table"
     PlanPtr plan;
     std::vector<std::string> cookNames; // columns, parallel to the problem's cooks
     std::vector<std::string> ovenNames;
@@ -100,12 +101,15 @@ struct PerHourPlan
     std::vector<SheetTable> table;
     std::vector<std::string> clashes;  // sentences; printed first if there are any
     std::vector<std::string> cautions; // that hold throughout; local codes prevail
+    std::vector<DishId> dishes;        // in the order of the menu, for marks that tell them apart
+    ReadingStyle style;
 };
 
-[[nodiscard]] PerHourPlan perHourPlan(const PlanPtr& plan, const Occasion& occasion,
+/// `input` is what the plan was made from: its recipes say who may eat what.
+[[nodiscard]] PerHourPlan perHourPlan(const PlanPtr& plan, const PlanInput& input,
                                       const ReadingStyle& style = {});
 
 /// Plain text, 80 columns, readable by itself and aloud.
-[[nodiscard]] std::string toText(const PerHourPlan& sheet, const ReadingStyle& style = {});
+[[nodiscard]] std::string toText(const PerHourPlan& sheet);
 
 } // namespace suppertide

@@ -80,12 +80,13 @@ std::string deedOf(const TaskSource& task)
     if (!task.text.empty()) {
         return task.text;
     }
-    const std::string dish = task.dishName.empty() ? "it" : theThing(task.dishName);
+    const std::string dish = theThing(task.dishName);
+    const std::string name = task.dishName.empty() ? "It" : task.dishName;
     switch (task.role) {
     case TaskRole::OvenIn:
-        return capitalised(dish) + " into the oven";
+        return name + " into the oven";
     case TaskRole::OvenOut:
-        return capitalised(dish) + " out of the oven";
+        return name + " out of the oven";
     case TaskRole::Turn:
         return "Turn " + dish;
     case TaskRole::Washing:

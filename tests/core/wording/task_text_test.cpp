@@ -39,9 +39,9 @@ TEST(DeedOf, FindsWordsForRolesWithoutText)
     TaskSource task;
     task.dishName = "Roast roots";
     task.role = TaskRole::OvenIn;
-    EXPECT_EQ(deedOf(task), "The roast roots into the oven");
+    EXPECT_EQ(deedOf(task), "Roast roots into the oven");
     task.role = TaskRole::OvenOut;
-    EXPECT_EQ(deedOf(task), "The roast roots out of the oven");
+    EXPECT_EQ(deedOf(task), "Roast roots out of the oven");
     task.role = TaskRole::Turn;
     EXPECT_EQ(deedOf(task), "Turn the roast roots");
     task.role = TaskRole::Step;

@@ -1,0 +1,316 @@
+// Steps as lines of the sheet: the deed, what one needs to know of it, its amounts, and what begins
+// when it ends.
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <set>
+
+#include "core/sheet/sheet_parts.h"
+#include "core/wording/phrases.h"
+
+namespace suppertide {
+
+namespace {
+
+std::string_view partName(IngredientPart part)
+{
+    switch (part) {
+    case IngredientPart::Whole:
+        return "";
+    case IngredientPart::Zest:
+        return "zest";
+    case IngredientPart::Juice:
+        return "juice";
+    case IngredientPart::Yolk:
+        return "yolk";
+    case IngredientPart::White:
+        return "white";
+    case IngredientPart::Leaves:
+        return "leaves";
+    case IngredientPart::Stalks:
+        return "stalks";
+    case IngredientPart::Bones:
+        return "bones";
+    case IngredientPart::Meat:
+        return "meat";
+    case IngredientPart::Peel:
+        return "peel";
+    case IngredientPart::Seeds:
+        return "seeds";
+    }
+    return "";
+}
+
+/// "500 ml double cream", "2 × egg, yolk", "a pinch of nutmeg", "salt to taste".
+std::string amountLine(const ScaledLine& line)
+{
+    const std::string amount = toText(line.amount);
+    std::string text;
+    switch (line.amount.unit) {
+    case Unit::Piece:
+        text = amount + " × " + line.ingredient;
+        break;
+    case Unit::Pinch:
+        text = amount + " of " + line.ingredient;
+        break;
+    case Unit::ToTaste:
+        text = line.ingredient + " " + amount;
+        break;
+    case Unit::Gram:
+    case Unit::Kilogram:
+    case Unit::Millilitre:
+    case Unit::Litre:
+    case Unit::Teaspoon:
+    case Unit::Tablespoon:
+        text = amount + " " + line.ingredient;
+        break;
+    }
+    for (const std::string_view more : {partName(line.part), std::string_view(line.note)}) {
+        if (!more.empty()) {
+            text += fmt::format(", {}", more);
+        }
+    }
+    return text;
+}
+
+/// "8 min to 25 min", "at least 4 h", "at most 15 min"; empty if it is bound by nothing.
+std::string boundText(const LagSource& lag)
+{
+    if (!lag.most) {
+        return lag.least > Minutes{0} ? "at least " + durationText(lag.least) : std::string{};
+    }
+    if (lag.least == *lag.most) {
+        return durationText(lag.least);
+    }
+    if (lag.least == Minutes{0}) {
+        return "at most " + durationText(*lag.most);
+    }
+    return durationText(lag.least) + " to " + durationText(*lag.most);
+}
+
+/// The same time in the oven, cut by a turn, or the same pot, cut by a change of hands.
+bool isSameStep(const TaskSource& one, const TaskSource& other)
+{
+    return one.dish == other.dish && one.recipe == other.recipe && one.step == other.step &&
+           one.variants == other.variants && one.batch == other.batch;
+}
+
+class StepLines
+{
+public:
+    explicit StepLines(const SheetContext& context)
+        : context_(context), formulation_(context.formulation)
+    {
+        for (const TaskIndex task : formulation_.tasks.indices()) {
+            if (formulation_.tasks[task].role == TaskRole::OvenIn &&
+                context_.timetable.interval(task)) {
+                intoOven_.push_back(task);
+            }
+        }
+    }
+
+    [[nodiscard]] std::vector<SheetStep> all() const
+    {
+        std::vector<SheetStep> steps;
+        for (const TaskIndex task : formulation_.tasks.indices()) {
+            const auto when = context_.timetable.interval(task);
+            if (when && isPrinted(task)) {
+                steps.push_back(line(task, *when));
+            }
+        }
+        std::ranges::stable_sort(steps, {}, &SheetStep::start);
+        joinPieces(steps);
+        return steps;
+    }
+
+private:
+    [[nodiscard]] bool isPrinted(TaskIndex task) const
+    {
+        const TaskSource& source = formulation_.tasks[task];
+        switch (source.role) {
+        case TaskRole::Step:
+            // The time in the oven is told by the lines that put in and take out.
+            return formulation_.problem.tasks[task].needsCooks() ||
+                   (formulation_.problem.tasks[task].duration > Minutes{0} && !ovenIn(source));
+        case TaskRole::OvenIn:
+        case TaskRole::OvenOut:
+        case TaskRole::Turn:
+        case TaskRole::Washing:
+        case TaskRole::HouseJob:
+        case TaskRole::Trip:
+            return true;
+        case TaskRole::Serving:
+        case TaskRole::Target:
+        case TaskRole::KeepFrom:
+        case TaskRole::KeepTo:
+        case TaskRole::TakeFrom:
+        case TaskRole::Watch:
+        case TaskRole::OvenSetting:
+        case TaskRole::Mark:
+            return false;
+        }
+        return false;
+    }
+
+    [[nodiscard]] std::optional<TaskIndex> ovenIn(const TaskSource& source) const
+    {
+        const auto found = std::ranges::find_if(intoOven_, [&](TaskIndex task) {
+            return isSameStep(formulation_.tasks[task], source);
+        });
+        return found == intoOven_.end() ? std::nullopt : std::optional{*found};
+    }
+
+    [[nodiscard]] SheetStep line(TaskIndex task, const Interval& when) const
+    {
+        const TaskSource& source = formulation_.tasks[task];
+        const std::optional<Hands>& hands = formulation_.problem.tasks[task].hands;
+        SheetStep step;
+        step.task = task;
+        step.start = when.start;
+        step.end = when.end;
+        step.deed = deedOf(source);
+        step.detail = detail(task, when);
+        step.after = after(task);
+        for (const ScaledLine& each : source.lines) {
+            step.amounts.push_back(amountLine(each));
+        }
+        step.cooks = context_.cooksOf(task);
+        step.dish = source.dish;
+        step.attention = hands ? hands->attention : unattended;
+        return step;
+    }
+
+    [[nodiscard]] std::string detail(TaskIndex task, const Interval& when) const
+    {
+        const TaskSource& source = formulation_.tasks[task];
+        std::vector<std::string> parts;
+        if (source.role == TaskRole::Step && !source.dishName.empty() &&
+            source.text.find(source.dishName) == std::string::npos) {
+            parts.push_back(source.dishName);
+        }
+        parts.push_back(source.variantName);
+        parts.push_back(source.detail);
+        parts.push_back(places(task));
+        if (source.batches > 1) {
+            parts.push_back(fmt::format("batch {} of {}", source.batch, source.batches));
+        }
+        if (source.role == TaskRole::OvenIn) {
+            parts.push_back(outOfOven(task, when));
+        } else {
+            parts.push_back(durationText(when.length()));
+        }
+        std::string text;
+        for (const std::string& part : parts) {
+            if (!part.empty()) {
+                text += (text.empty() ? "" : " · ") + part;
+            }
+        }
+        return text;
+    }
+
+    /// "150 °C · out 20:20".
+    [[nodiscard]] std::string outOfOven(TaskIndex in, const Interval& when) const
+    {
+        const TaskSource& source = formulation_.tasks[in];
+        std::string text;
+        for (const OvenDemandIndex index : formulation_.problem.ovenDemands.indices()) {
+            const OvenDemand& demand = formulation_.problem.ovenDemands[index];
+            const auto held = context_.timetable.held(demand.from, demand.to);
+            if (held && demand.from.task == in && demand.prefer) {
+                text = temperatureText(*demand.prefer, context_.style) + " · ";
+            }
+        }
+        for (const TaskIndex task : formulation_.tasks.indices()) {
+            const TaskSource& other = formulation_.tasks[task];
+            const auto out = context_.timetable.interval(task);
+            if (out && other.role == TaskRole::OvenOut && isSameStep(other, source)) {
+                return text + "out " + context_.clock(out->start, when.start);
+            }
+        }
+        return text + durationText(when.length());
+    }
+
+    /// What it is done on and in: the burner by its name, the appliance, the pan, which oven.
+    [[nodiscard]] std::string places(TaskIndex task) const
+    {
+        std::vector<std::string> names;
+        for (const DemandIndex index : formulation_.problem.demands.indices()) {
+            const Demand& demand = formulation_.problem.demands[index];
+            const DemandSource& source = formulation_.demands[index];
+            if (demand.from != TaskPoint{task, Edge::Start} || !demand.pool || source.isWash ||
+                !context_.timetable.held(demand.from, demand.to)) {
+                continue;
+            }
+            const ResourceSource& pool = formulation_.pools[*demand.pool];
+            const auto unit = context_.plan.schedule.units[index];
+            const bool isNamed = unit && unit->value() < pool.unitNames.size() &&
+                                 formulation_.problem.pools[*demand.pool].units.size() > 1;
+            names.push_back(isNamed ? pool.unitNames[unit->value()] : pool.name);
+        }
+        for (const OvenDemandIndex index : formulation_.problem.ovenDemands.indices()) {
+            const OvenDemand& demand = formulation_.problem.ovenDemands[index];
+            const auto oven = context_.plan.schedule.ovens[index];
+            if (demand.from == TaskPoint{task, Edge::Start} && oven &&
+                formulation_.ovenNames.size() > 1) {
+                names.push_back(formulation_.ovenNames[*oven]);
+            }
+        }
+        return listed(names);
+    }
+
+    [[nodiscard]] std::string after(TaskIndex task) const
+    {
+        std::vector<std::string> waits;
+        std::set<std::optional<WaitId>> seen;
+        for (const LagIndex index : formulation_.problem.lags.indices()) {
+            const Lag& lag = formulation_.problem.lags[index];
+            const LagSource& source = formulation_.lags[index];
+            if (lag.from != TaskPoint{task, Edge::End} || source.text.empty() ||
+                !context_.timetable.bothPresent(lag.from, lag.to) ||
+                !seen.insert(source.wait).second) {
+                continue;
+            }
+            const std::string bound = boundText(source);
+            waits.push_back(source.text + (bound.empty() ? "" : ", " + bound));
+        }
+        return waits.empty() ? std::string{} : "then " + listed(waits);
+    }
+
+    /// A pot watched by one cook throughout is one line, however often hands might have changed.
+    void joinPieces(std::vector<SheetStep>& steps) const
+    {
+        for (std::size_t i = 0; i < steps.size(); ++i) {
+            for (std::size_t next = i + 1; next < steps.size();) {
+                if (!isPieceOf(steps[i], steps[next])) {
+                    ++next;
+                    continue;
+                }
+                steps[i].end = steps[next].end;
+                steps[i].after = steps[next].after;
+                steps[i].detail = detail(steps[i].task, {steps[i].start, steps[i].end});
+                steps.erase(steps.begin() + static_cast<std::ptrdiff_t>(next));
+            }
+        }
+    }
+
+    [[nodiscard]] bool isPieceOf(const SheetStep& one, const SheetStep& next) const
+    {
+        const TaskSource& source = formulation_.tasks[one.task];
+        const TaskSource& other = formulation_.tasks[next.task];
+        return source.role == TaskRole::Step && other.role == TaskRole::Step && source.step &&
+               isSameStep(source, other) && one.end == next.start && one.cooks == next.cooks;
+    }
+
+    const SheetContext& context_;
+    const Formulation& formulation_;
+    std::vector<TaskIndex> intoOven_;
+};
+
+} // namespace
+
+std::vector<SheetStep> sheetSteps(const SheetContext& context)
+{
+    return StepLines(context).all();
+}
+
+} // namespace suppertide
