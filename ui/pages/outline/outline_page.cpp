@@ -1,0 +1,193 @@
+#include "ui/pages/outline/outline_page.h"
+
+#include <QLabel>
+#include <QPushButton>
+#include <QSplitter>
+#include <QTreeView>
+#include <QVBoxLayout>
+
+#include "ui/document/document.h"
+#include "ui/models/outline_items.h"
+#include "ui/pages/outline/flow_layout.h"
+#include "ui/pages/outline/form_view.h"
+#include "ui/pages/outline/outline_delegate.h"
+
+namespace suppertide::ui {
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+QTreeView* makeView(QWidget* parent, QAbstractItemModel* items, QAbstractItemDelegate* delegate,
+                    const QString& name)
+{
+    auto* view = new QTreeView(parent);
+    view->setObjectName(u"rows"_s);
+    view->setAccessibleName(name);
+    view->setModel(items);
+    view->setItemDelegate(delegate);
+    view->setHeaderHidden(true);
+    view->setIndentation(12);
+    view->setUniformRowHeights(false);
+    view->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    view->setMouseTracking(true);
+    view->setFrameShape(QFrame::NoFrame);
+    return view;
+}
+
+} // namespace
+
+OutlinePage::OutlinePage(const QString& title, std::unique_ptr<Outline> outline, Document& document,
+                         const Theme& theme, QWidget* parent)
+    : QWidget(parent), outline_(std::move(outline)), document_(document), theme_(theme),
+      items_(new OutlineItems(this)), delegate_(new OutlineDelegate(theme, this)),
+      title_(new QLabel(title, this)), empty_(new QLabel(this)),
+      view_(makeView(this, items_, delegate_, title)), commands_(new QWidget(this)),
+      form_(new FormView(theme, this))
+{
+    new FlowLayout(commands_);
+    empty_->setWordWrap(true);
+    empty_->hide();
+    auto* upper = new QWidget(this);
+    auto* rows = new QVBoxLayout(upper);
+    rows->setContentsMargins(0, 0, 0, 0);
+    rows->setSpacing(4);
+    rows->addWidget(view_, 1);
+    rows->addWidget(commands_);
+    auto* splitter = new QSplitter(Qt::Vertical, this);
+    splitter->addWidget(upper);
+    splitter->addWidget(form_);
+    splitter->setStretchFactor(0, 3);
+    splitter->setStretchFactor(1, 2);
+    splitter->setChildrenCollapsible(false);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(10, 8, 8, 6);
+    column->setSpacing(6);
+    column->addWidget(title_);
+    column->addWidget(empty_);
+    column->addWidget(splitter, 1);
+
+    connect(view_->selectionModel(), &QItemSelectionModel::currentChanged, this, [this] {
+        if (!isRefreshing_) {
+            showRow();
+        }
+    });
+    connect(form_, &FormView::entered, this, &OutlinePage::enter);
+    connect(&document_, &Document::changed, this, [this] { refresh(); });
+    setTheme(theme);
+    refresh();
+}
+
+OutlinePage::~OutlinePage() = default;
+
+void OutlinePage::setTheme(const Theme& theme)
+{
+    theme_ = theme;
+    title_->setFont(theme.font(TypeRole::Heading));
+    delegate_->setTheme(theme);
+    form_->setTheme(theme);
+    view_->doItemsLayout();
+}
+
+void OutlinePage::setEmptyText(const QString& text)
+{
+    empty_->setText(text);
+    refresh();
+}
+
+void OutlinePage::setTop(QWidget* top)
+{
+    qobject_cast<QVBoxLayout*>(layout())->insertWidget(1, top);
+}
+
+void OutlinePage::refresh()
+{
+    const std::string row = selected();
+    std::vector<OutlineRow> rows = outline_->rows(document_.library());
+    const bool isEmpty = rows.empty();
+    isRefreshing_ = true;
+    items_->setRows(std::move(rows));
+    isRefreshing_ = false;
+    view_->expandAll();
+    empty_->setVisible(isEmpty && !empty_->text().isEmpty());
+    if (!row.empty() && selected() != row) {
+        select(row);
+    }
+    showRow();
+}
+
+void OutlinePage::select(const std::string& row)
+{
+    const QModelIndex index = items_->find(row);
+    if (index.isValid()) {
+        view_->setCurrentIndex(index);
+        view_->scrollTo(index);
+    }
+}
+
+std::string OutlinePage::selected() const
+{
+    return items_->idAt(view_->currentIndex());
+}
+
+void OutlinePage::showRow()
+{
+    const std::string row = selected();
+    form_->show(outline_->fields(document_.library(), row));
+    placeCommands(outline_->commands(document_.library(), row));
+}
+
+void OutlinePage::placeCommands(const std::vector<RowCommand>& commands)
+{
+    const QList<QPushButton*> buttons = commands_->findChildren<QPushButton*>();
+    bool isSame = buttons.size() == static_cast<qsizetype>(commands.size());
+    for (qsizetype i = 0; isSame && i < buttons.size(); ++i) {
+        isSame = buttons[i]->text() == commands[static_cast<std::size_t>(i)].text;
+    }
+    if (isSame) {
+        return;
+    }
+    for (QPushButton* button : buttons) {
+        commands_->layout()->removeWidget(button);
+        button->setParent(nullptr); // no longer found above
+        button->hide();
+        button->deleteLater();
+    }
+    for (const RowCommand& command : commands) {
+        auto* button = new QPushButton(command.text, commands_);
+        button->setObjectName(u"command."_s + QString::fromStdString(command.key));
+        connect(button, &QPushButton::clicked, this, [this, key = command.key] { run(key); });
+        commands_->layout()->addWidget(button);
+        button->show();
+    }
+    commands_->updateGeometry();
+}
+
+void OutlinePage::run(const std::string& command)
+{
+    Result<Edit> edit = outline_->run(document_.library(), selected(), command);
+    if (edit) {
+        take(*std::move(edit));
+    }
+}
+
+void OutlinePage::enter(const std::string& key, const FieldValue& value)
+{
+    Result<Edit> edit = outline_->set(document_.library(), selected(), key, value);
+    if (edit) {
+        take(*std::move(edit));
+    } else {
+        form_->showFault(key, QString::fromStdString(edit.error().forCook));
+    }
+}
+
+void OutlinePage::take(Edit edit)
+{
+    document_.apply(std::move(edit.next), edit.text);
+    if (!edit.select.empty()) {
+        select(edit.select);
+        form_->focusFirst();
+    }
+}
+
+} // namespace suppertide::ui
