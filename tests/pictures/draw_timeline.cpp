@@ -2,6 +2,7 @@
 // right here is for the eye to say.
 #include <QApplication>
 #include <QDir>
+#include <QFocusEvent>
 #include <QPixmap>
 
 #include <fmt/core.h>
@@ -17,34 +18,74 @@ using namespace suppertide::ui; // NOLINT(google-build-using-namespace)
 
 namespace {
 
+enum class Show
+{
+    Plan,
+    Drag,
+    NoSteps,
+    NoKitchen,
+    Pointing // hover, focus, and a clash pointed at
+};
+
 struct Shot
 {
     const char* name;
     int width;
     int height;
-    double scale;
+    double scale; // device pixels for a device-independent one
     AppearanceChoice look;
-    bool isDragging;
-    double pixelsPerHour;
+    Show show = Show::Plan;
+    ZoomStop stop = ZoomStop::Hours;
+    double textScale = 1;
 };
+
+Scene sceneOf(Show show)
+{
+    switch (show) {
+    case Show::Drag:
+        return ui::test::exampleScene(true);
+    case Show::NoSteps:
+        return ui::test::emptyScene();
+    case Show::NoKitchen: {
+        Scene scene = ui::test::emptyScene();
+        scene.lanes.clear();
+        return scene;
+    }
+    case Show::Plan:
+    case Show::Pointing:
+        break;
+    }
+    return ui::test::exampleScene();
+}
 
 void draw(const Shot& shot, ApplicationTheme& theme, const QDir& folder)
 {
     theme.setChoice(shot.look);
-    TimelineView view{theme.theme()};
+    Theme look = theme.theme();
+    look.textScale = shot.textScale;
+    TimelineView view{look};
     view.resize(shot.width, shot.height);
-    view.setScene(ui::test::exampleScene(shot.isDragging));
-    view.zoomTo(shot.pixelsPerHour < 50    ? ZoomStop::Day
-                : shot.pixelsPerHour > 170 ? ZoomStop::QuarterHours
-                                           : ZoomStop::Hours);
+    view.setScene(sceneOf(shot.show));
+    view.setEmptyNote(shot.show == Show::NoKitchen
+                          ? QStringLiteral("Tell what your kitchen has")
+                          : QStringLiteral("Drag a variant here, or choose dishes"),
+                      QStringLiteral("Menu and guests"));
+    view.zoomTo(shot.stop);
     view.showTime(
         {ui::test::at(ui::test::Day::Friday, 20), ui::test::at(ui::test::Day::Saturday, 21, 50)});
-    if (shot.pixelsPerHour > 170) {
+    if (shot.stop == ZoomStop::QuarterHours) {
         view.showTime({ui::test::at(ui::test::Day::Saturday, 18, 45),
                        ui::test::at(ui::test::Day::Saturday, 20, 40)});
     }
-    if (!shot.isDragging) {
+    if (shot.show == Show::Plan) {
         view.select(QStringLiteral("braise"));
+    }
+    if (shot.show == Show::Pointing) {
+        view.setFocus();
+        QFocusEvent focus{QEvent::FocusIn};
+        QCoreApplication::sendEvent(&view, &focus);
+        view.showTask(QStringLiteral("braise"));
+        view.pointAtClash(1);
     }
     view.ensurePolished();
     QPixmap picture{QSize{shot.width, shot.height} * shot.scale};
@@ -65,15 +106,25 @@ int main(int argc, char** argv)
     }
     const QDir folder{QString::fromLocal8Bit(argv[1])};
     ApplicationTheme theme{application, AppearanceChoice::Light};
+    using enum AppearanceChoice;
     const Shot shots[]{
-        {"light-1280.png", 1068, 606, 1, AppearanceChoice::Light, false, 86},
-        {"light-drag-1920.png", 1334, 803, 1, AppearanceChoice::Light, true, 86},
-        {"dark-1920.png", 1334, 803, 1, AppearanceChoice::Dark, false, 86},
-        {"dark-drag-1280.png", 1068, 606, 1, AppearanceChoice::Dark, true, 86},
-        {"light-200.png", 1068, 606, 2, AppearanceChoice::Light, false, 86},
-        {"light-narrow.png", 600, 400, 1, AppearanceChoice::Light, false, 86},
-        {"light-day.png", 1068, 606, 1, AppearanceChoice::Light, false, 28},
-        {"light-quarters.png", 1334, 803, 1, AppearanceChoice::Light, false, 280},
+        {"light-1280.png", 1068, 606, 1, Light},
+        {"light-1920.png", 1334, 803, 1, Light},
+        {"light-drag-1920.png", 1334, 803, 1, Light, Show::Drag},
+        {"dark-1920.png", 1334, 803, 1, Dark},
+        {"dark-drag-1280.png", 1068, 606, 1, Dark, Show::Drag},
+        {"light-200.png", 1068, 606, 2, Light},
+        {"dark-200.png", 1068, 606, 2, Dark, Show::Drag},
+        {"light-least.png", 840, 396, 2, Light},
+        {"light-narrow.png", 600, 400, 1, Light},
+        {"light-day.png", 1068, 606, 1, Light, Show::Plan, ZoomStop::Day},
+        {"light-quarters.png", 1334, 803, 1, Light, Show::Plan, ZoomStop::QuarterHours},
+        {"light-quarters-200.png", 796, 606, 2, Light, Show::Drag, ZoomStop::QuarterHours},
+        {"dark-quarters-200.png", 796, 606, 2, Dark, Show::Plan, ZoomStop::QuarterHours},
+        {"light-no-steps.png", 1068, 606, 1, Light, Show::NoSteps},
+        {"light-no-kitchen.png", 1068, 606, 1, Light, Show::NoKitchen},
+        {"light-pointing.png", 1068, 606, 2, Light, Show::Pointing},
+        {"light-large-type.png", 1068, 606, 1, Light, Show::Plan, ZoomStop::Hours, 1.6},
     };
     for (const Shot& shot : shots) {
         draw(shot, theme, folder);

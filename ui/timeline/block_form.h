@@ -33,6 +33,12 @@ enum class BlockForm
 
 inline constexpr double lowRow = 16.5; // rows up to this height have a lower foot band
 
+/// How much of a block's foot its words keep off; in low rows the tails of letters may touch it.
+[[nodiscard]] constexpr double footRoom(double blockHeight)
+{
+    return blockHeight <= lowRow ? 3 : 6;
+}
+
 /// Height of the band of hue along the foot of a block to keep an eye on.
 [[nodiscard]] constexpr double footBandHeight(double blockHeight)
 {

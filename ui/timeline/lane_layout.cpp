@@ -38,7 +38,11 @@ Sizes sizesFor(bool isLarge, double textScale)
     grow(s.row, s.rowBlock);
     s.row = std::max(s.row, std::ceil(1.9 * label));
     s.smallOven += s.row - rowBefore;
-    s.tableBand = std::max(s.tableBand, std::ceil(1.1 * 10 * textScale));
+    const double secondary = std::ceil(1.1 * 10 * textScale);
+    for (double* band : {&s.tableBand, &s.cookGutter}) {
+        s.cook += std::max(0.0, secondary - *band);
+        *band = std::max(*band, secondary);
+    }
     s.rail *= std::max(1.0, textScale);
     s.ruler *= std::max(1.0, textScale);
     return s;

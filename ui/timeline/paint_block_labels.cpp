@@ -10,6 +10,9 @@ namespace suppertide::ui {
 
 namespace {
 
+/// Of words in a lane where what is dragged cannot go: as much as its veil lets through.
+constexpr double dimmed = 0.4;
+
 TypeRole typeOf(const BlockLabel& label)
 {
     return label.isLetter ? TypeRole::LabelBold : TypeRole::Label;
@@ -88,7 +91,7 @@ void paintRowLabel(const Layer& layer, const BlockShape& shape)
     auto [from, to] = roomIn(layer, shape.left, shape.least - 1);
     const BlockForm form = formOf(block.attention);
     const double height = shape.bottom - shape.top;
-    const double foot = form == BlockForm::KeepAnEye ? footBandHeight(height) - 0.5 : 0;
+    const double foot = form == BlockForm::KeepAnEye ? footRoom(height) : 0;
     const double top = shape.top + (form == BlockForm::Undivided ? 2 : 0);
     const double baseline = layer.canvas.middleBaseline(top, shape.bottom - foot, TypeRole::Label);
     if (block.progress.isDone && to - from >= leastLetterRoom) {
@@ -136,6 +139,10 @@ void paintBlockLabels(const Layer& layer)
 {
     for (const bool ghosts : {false, true}) {
         layer.forEachShape(ghosts, [&](const BlockShape& shape) {
+            const SavedState saved{layer.canvas.painter()};
+            if (layer.scene().lanes[shape.lane].refusal) {
+                layer.canvas.painter().setOpacity(dimmed);
+            }
             if (shape.isSegment()) {
                 paintSegmentLabel(layer, shape);
             } else {

@@ -135,7 +135,8 @@ void paintTag(Canvas& canvas, double x, double y, int number, ClashSeverity seve
     const Fill& role = canvas.roleOf(severity);
     const QColor halo = canvas.neutral().paper;
     const QString figure = QString::number(number);
-    constexpr double half = 8;
+    const double scale = std::max(1.0, canvas.theme().textScale);
+    const double half = 8 * scale;
     double baseline = canvas.middleBaseline(y - half, y + half, TypeRole::ControlBold);
     QColor ink = role.textOn;
     switch (severity) {
@@ -144,11 +145,13 @@ void paintTag(Canvas& canvas, double x, double y, int number, ClashSeverity seve
         canvas.fill({x - half, y - half, x + half, y + half}, role.colour);
         break;
     case ClashSeverity::Unsafe: {
-        const QPolygonF triangle{{QPointF{x, y - half - 1}, QPointF{x + half + 2, y + half},
-                                  QPointF{x - half - 2, y + half}}};
+        // A triangle has room for its number only at its foot.
+        const QPolygonF triangle{{QPointF{x, y - half - scale},
+                                  QPointF{x + half + 2 * scale, y + half},
+                                  QPointF{x - half - 2 * scale, y + half}}};
         canvas.polygon(triangle, role.colour);
         canvas.outline(triangle, {halo, 1.2});
-        baseline = y + half - 1.6;
+        baseline = y + half - 1.6 * scale;
         break;
     }
     case ClashSeverity::Undesirable:

@@ -10,6 +10,21 @@ namespace suppertide::ui {
 
 namespace {
 
+constexpr double countdownRoom = 48; // left of a ghost
+
+/// The first x from `left` on where words so wide cross no serving line; none before `right`.
+std::optional<double> clearOfServings(const Layer& layer, double left, double right, double width)
+{
+    constexpr double room = 6; // the line is double
+    for (const SceneServing& serving : layer.scene().servings) {
+        const double x = layer.geometry().x(serving.time);
+        if (left < x + room && x - room < left + width) {
+            left = x + room;
+        }
+    }
+    return left + width <= right ? std::optional{left} : std::nullopt;
+}
+
 /// Where the reason stands in a lane: in the row of blocks, since waits run under it.
 std::optional<Box> placeOfReason(const Layer& layer, const LaneBox& box, const SceneLane& lane)
 {
@@ -22,9 +37,65 @@ std::optional<Box> placeOfReason(const Layer& layer, const LaneBox& box, const S
     if (width + 16 > to - from) {
         return std::nullopt;
     }
-    const double left = std::min(from + (to - from) * fromLeft, to - width - 8);
     const Strip& row = box.rows.back();
+    const double wanted = from + (to - from) * fromLeft;
+    const double left =
+        clearOfServings(layer, wanted, to, width).value_or(std::min(wanted, to - width - 8));
     return Box{left, row.top, left + width, row.bottom()};
+}
+
+/// The words of a range: one or two lines that begin at the same x.
+struct RangeWords
+{
+    Box place;
+    std::vector<QString> lines;
+};
+
+/// Where nothing else of its lane stands in the way; no words at all where there is no such place.
+std::optional<RangeWords> placeOfWords(const Layer& layer, const AllowedRange& allowed,
+                                       const LaneBox& box)
+{
+    std::vector<Box> taken;
+    for (const BlockShape& shape : layer.geometry().blocks()) {
+        if (shape.lane == box.lane) {
+            const bool isGhost = layer.scene().blocks[shape.block].ghost.has_value();
+            Box bounds = shape.bounds().grown(3);
+            bounds.left -= isGhost ? countdownRoom : 0;
+            taken.push_back(bounds);
+        }
+    }
+    const double line = 13 * layer.in.theme.textScale;
+    const double top = box.strip.top + 3;
+    const double from = std::max(layer.geometry().x(allowed.when.start), layer.left()) + 9;
+    const double to = std::min(layer.geometry().x(allowed.when.end), layer.right()) - 6;
+    std::vector<QString> lines{toText(allowed.words), toText(allowed.second)};
+    std::erase_if(lines, [](const QString& words) { return words.isEmpty(); });
+    for (; !lines.empty(); lines.pop_back()) {
+        double width = 0;
+        for (const QString& words : lines) {
+            width = std::max(width, layer.canvas.widthOf(words, TypeRole::Secondary));
+        }
+        const double bottom = top + line * static_cast<double>(lines.size());
+        constexpr double step = 8;
+        for (double left = from; bottom < box.strip.bottom() && left + width <= to; left += step) {
+            const Box place{left, top, left + width, bottom};
+            const bool isFree = std::none_of(taken.begin(), taken.end(), [&](const Box& other) {
+                return other.overlaps(place);
+            });
+            if (isFree && clearOfServings(layer, left, to, width) == left) {
+                return RangeWords{place, lines};
+            }
+        }
+    }
+    return std::nullopt;
+}
+
+/// The box of the range's lane, if it is drawn in this band.
+const LaneBox* boxOfRange(const Layer& layer, const AllowedRange& allowed)
+{
+    const auto lane = findLane(layer.scene(), allowed.lane);
+    const LaneBox* box = lane ? boxOfLane(layer.geometry().lanes(), *lane) : nullptr;
+    return box != nullptr && box->band == layer.band ? box : nullptr;
 }
 
 } // namespace
@@ -60,9 +131,8 @@ void paintAllowed(const Layer& layer)
 {
     const Fill& ok = layer.in.theme.role().ok;
     for (const AllowedRange& allowed : layer.scene().allowed) {
-        const auto lane = findLane(layer.scene(), allowed.lane);
-        const LaneBox* box = lane ? boxOfLane(layer.geometry().lanes(), *lane) : nullptr;
-        if (box == nullptr || box->band != layer.band) {
+        const LaneBox* box = boxOfRange(layer, allowed);
+        if (box == nullptr) {
             continue;
         }
         const Box area{layer.geometry().x(allowed.when.start), box->strip.top + 1,
@@ -76,18 +146,15 @@ void paintAllowed(const Layer& layer)
                                    ok.colour);
             }
         }
-        const double from = std::max(area.left, layer.left()) + 9;
-        double baseline = area.top + 13;
-        const auto line = [&](const std::string& text, const QColor& colour) {
-            const QString label = toText(text);
-            if (!label.isEmpty() && baseline < area.bottom - 1 &&
-                from + layer.canvas.widthOf(label, TypeRole::Secondary) < area.right - 6) {
-                layer.canvas.text(from, baseline, label, TypeRole::Secondary, colour);
+        if (const auto words = placeOfWords(layer, allowed, *box)) {
+            double baseline = words->place.top + 10 * layer.in.theme.textScale;
+            for (const QString& line : words->lines) {
+                const bool isFirst = &line == &words->lines.front();
+                layer.canvas.text(words->place.left, baseline, line, TypeRole::Secondary,
+                                  isFirst ? layer.neutral().ink : layer.neutral().ink2);
                 baseline += 13 * layer.in.theme.textScale;
             }
-        };
-        line(allowed.words, layer.neutral().ink);
-        line(allowed.second, layer.neutral().ink2);
+        }
     }
 }
 
@@ -110,6 +177,18 @@ void paintRefusals(const Layer& layer)
                 layer.neutral().lane);
         }
     });
+}
+
+std::vector<Box> rangeWordPlaces(const Layer& layer)
+{
+    std::vector<Box> places;
+    for (const AllowedRange& allowed : layer.scene().allowed) {
+        const LaneBox* box = boxOfRange(layer, allowed);
+        if (const auto words = box != nullptr ? placeOfWords(layer, allowed, *box) : std::nullopt) {
+            places.push_back(words->place.grown(3));
+        }
+    }
+    return places;
 }
 
 std::vector<Box> reasonPlaces(const Layer& layer)

@@ -11,7 +11,7 @@ namespace suppertide::ui {
 namespace {
 
 constexpr double usualMargin = 10;
-constexpr double narrowMargin = 5;
+constexpr double narrowMargin = 3;
 constexpr double scaleRight = 8; // scale figures end this far left of the time area
 constexpr double tickLength = 5;
 
@@ -144,7 +144,7 @@ void paintName(const Layer& layer, const LaneBox& box, const SceneLane& lane)
         const double beside = isBurner ? 16 : 0;
         canvas.text(margin, baseline,
                     canvas.elided(toText(lane.name), TypeRole::LaneName,
-                                  layer.left() - margin - beside - 2),
+                                  layer.left() - margin - beside - 1),
                     TypeRole::LaneName, layer.neutral().ink);
     }
     if (!isLow && layer.geometry().lanes().showsNotes) {

@@ -90,6 +90,8 @@ void paintAllowed(const Layer& layer);
 void paintRefusals(const Layer& layer);
 /// Where reasons of refusals are written, with some room around.
 [[nodiscard]] std::vector<Box> reasonPlaces(const Layer& layer);
+/// Where the words of allowed ranges are written, with some room around.
+[[nodiscard]] std::vector<Box> rangeWordPlaces(const Layer& layer);
 /// From and to: the widest stretch of [left, right) without a fold and without the now line.
 [[nodiscard]] std::pair<double, double> widestClear(const Layer& layer, double left, double right);
 

@@ -85,6 +85,9 @@ LabelRoom roomIn(const Layer& layer, const LaneBox& box)
             room.take(shape.bounds().grown(1));
         }
     }
+    for (const Box& words : rangeWordPlaces(layer)) {
+        room.take(words);
+    }
     for (const SceneServing& serving : layer.scene().servings) {
         const double x = layer.geometry().x(serving.time);
         room.take({x - 6, box.strip.top, x + 2, box.strip.bottom()});
@@ -99,7 +102,7 @@ LabelRoom roomIn(const Layer& layer, const LaneBox& box)
     return room;
 }
 
-/// Sets a label if it is free of others and within the lane.
+/// Sets a label if it is free of others, and within the lane and the view.
 bool setLabel(const Layer& layer, const LaneBox& box, LabelRoom& room, double x, double baseline,
               const QString& label, TypeRole role, const QColor& colour, TextSide side)
 {
@@ -107,7 +110,9 @@ bool setLabel(const Layer& layer, const LaneBox& box, LabelRoom& room, double x,
     const double left = side == TextSide::LeftOf ? x - width : x;
     const double height = 10 * layer.in.theme.textScale;
     const Box area{left - 1, baseline - height + 1, left + width + 1, baseline + 1};
-    if (area.top < box.strip.top || area.bottom > box.strip.bottom() || !room.isFree(area)) {
+    const bool isInside = area.top >= box.strip.top && area.bottom <= box.strip.bottom() &&
+                          area.left >= layer.left() && area.right <= layer.right();
+    if (!isInside || !room.isFree(area)) {
         return false;
     }
     room.take(area);
@@ -174,7 +179,7 @@ void paintSlopeWords(const Layer& layer, const LaneBox& box, const OvenLane& ove
                     return !s.set && s.when.start == knots[i].time;
                 });
             if (isSwitchedOff) {
-                say(knots[i].time, knots[i].temperature.tenths() - 60, words("off"),
+                say(knots[i].time, knots[i].temperature.tenths() + 10, words("off"),
                     TextSide::RightOf);
             } else {
                 say(half, middle, words("cools"), TextSide::RightOf);
@@ -258,6 +263,17 @@ QPolygonF levelOf(const Layer& layer, const LaneBox& box, const ColdLane& cold)
     }
     points.append({layer.geometry().x(layer.scene().horizon.end), y});
     return points;
+}
+
+/// Words keep off the level's line.
+void takeLevel(const Layer& layer, const LaneBox& box, const ColdLane& cold, LabelRoom& room)
+{
+    for (std::size_t i = 0; i < cold.level.size(); ++i) {
+        const double y = Geometry::coldY(box, cold, cold.level[i].used);
+        const PlanTime end =
+            i + 1 < cold.level.size() ? cold.level[i + 1].from : layer.scene().horizon.end;
+        room.take({layer.geometry().x(cold.level[i].from), y - 2, layer.geometry().x(end), y + 2});
+    }
 }
 
 /// Where a figure is worth its room: at rises that are not at once topped, and at peaks.
@@ -360,10 +376,15 @@ void paintColdLines(const Layer& layer)
             setLabel(layer, box, room, x, baseline, figure, TypeRole::SecondaryBold,
                      layer.neutral().coldLine, TextSide::RightOf);
         }
+        takeLevel(layer, box, cold, room);
         const QString there = words("%1 litres there are").arg(litresText(cold.capacity));
-        const double x = layer.left() + (layer.right() - layer.left()) * 0.55;
-        setLabel(layer, box, room, x, full + 11 * layer.in.theme.textScale, there,
-                 TypeRole::Secondary, layer.neutral().ink2, TextSide::RightOf);
+        for (const double share : {0.55, 0.65, 0.45, 0.75, 0.35, 0.25, 0.15}) {
+            const double x = layer.left() + (layer.right() - layer.left()) * share;
+            if (setLabel(layer, box, room, x, full + 11 * layer.in.theme.textScale, there,
+                         TypeRole::Secondary, layer.neutral().ink2, TextSide::RightOf)) {
+                break;
+            }
+        }
     });
 }
 

@@ -29,6 +29,29 @@ void forEachShapeOf(const Layer& layer, const std::string& id, Paint paint)
     }
 }
 
+/// Above the block, where no other stands in the way; else not at all (the hover card has them).
+void paintSlackWords(const Layer& layer, const BlockShape& shape, const QString& label)
+{
+    constexpr double step = 10;
+    const double height = 11 * layer.in.theme.textScale;
+    const double width = layer.canvas.widthOf(label, TypeRole::Secondary);
+    const double baseline = shape.top - 9;
+    const double to = std::min(shape.least, layer.right()) - 6;
+    for (double x = std::max(shape.left, layer.left()) + 30; x + width <= to; x += step) {
+        const Box area{x - 3, baseline - height, x + width + 3, baseline + 3};
+        const auto& shapes = layer.geometry().blocks();
+        const bool isFree =
+            std::none_of(shapes.begin(), shapes.end(), [&](const BlockShape& other) {
+                return other.band == layer.band && other.bounds().grown(4).overlaps(area);
+            });
+        if (isFree) {
+            layer.canvas.haloText(x, baseline, label, TypeRole::Secondary, layer.neutral().ink,
+                                  layer.neutral().lane);
+            return;
+        }
+    }
+}
+
 /// From the earliest to the latest that the step may stand, left and right of it.
 void paintSlack(const Layer& layer, const BlockShape& shape, const SceneBlock& block)
 {
@@ -50,12 +73,7 @@ void paintSlack(const Layer& layer, const BlockShape& shape, const SceneBlock& b
         layer.canvas.vLine(latest, y - 6, y + 6, 2.2, ok);
     }
     if (!block.slackWords.empty()) {
-        const QString label = words("slack: %1").arg(toText(block.slackWords));
-        const double x = std::max(shape.left, layer.left()) + 30;
-        if (layer.canvas.widthOf(label, TypeRole::Secondary) + 36 < shape.least - shape.left) {
-            layer.canvas.haloText(x, shape.top - 9, label, TypeRole::Secondary, layer.neutral().ink,
-                                  layer.neutral().lane);
-        }
+        paintSlackWords(layer, shape, words("slack: %1").arg(toText(block.slackWords)));
     }
 }
 

@@ -62,8 +62,10 @@ void paintPleatHeads(const Layer& layer, const RailPlaces& places)
             layer.canvas.vLine(layer.canvas.snapped(crease.at(i)), rise.at(i), bottom, 0.8,
                                layer.neutral().line);
         }
-        layer.canvas.text((x0 + x1) / 2, places.dayBaseline,
-                          toText(roughLengthText(piece.when.length())), TypeRole::Secondary,
+        const QString length = toText(roughLengthText(piece.when.length()));
+        const double half = layer.canvas.widthOf(length, TypeRole::Secondary) / 2;
+        const double middle = std::max((x0 + x1) / 2, layer.left() + half + 2);
+        layer.canvas.text(middle, places.dayBaseline, length, TypeRole::Secondary,
                           layer.neutral().ink2, TextSide::Around);
     });
 }
@@ -101,24 +103,21 @@ void paintRuler(const Layer& layer, const RailPlaces& places)
     }
 }
 
-/// What is written on the level of the day names already: flags and the lengths of pleats.
-std::vector<Box> takenByDays(const Layer& layer, const RailPlaces& places)
+/// What is written beside the day names already, on both levels: flags and the lengths of pleats.
+/// A box's height counts levels: 0 to 1 the upper, 1 to 2 the lower.
+std::vector<Box> takenByOthers(const Layer& layer)
 {
     std::vector<Box> taken;
-    const auto& flags = layer.in.flags;
-    for (const Flag& flag : flags) {
-        if (flag.level == 1) {
-            taken.push_back({flag.left - 4, 0, flag.right + 6, 1});
-        } else {
-            taken.push_back({flag.right - 6, 0, flag.right + 4, 1});
-        }
+    for (const Flag& flag : layer.in.flags) {
+        const double level = flag.level;
+        taken.push_back({flag.left - 4, level, flag.right + 6, level + 1});
+        taken.push_back({flag.right - 6, 0, flag.right + 4, 2}); // the mast
     }
     layer.forEachFold([&](const TimeAxis::Piece& piece, double x0, double x1) {
         const QString length = toText(roughLengthText(piece.when.length()));
         const double half = layer.canvas.widthOf(length, TypeRole::Secondary) / 2 + 4;
-        taken.push_back({(x0 + x1) / 2 - half, 0, (x0 + x1) / 2 + half, 1});
+        taken.push_back({(x0 + x1) / 2 - half, 1, (x0 + x1) / 2 + half, 2});
     });
-    static_cast<void>(places);
     return taken;
 }
 
@@ -134,10 +133,16 @@ double dayStart(const Layer& layer, const DayHeading& day)
     return x;
 }
 
+/// The lower level is theirs; where that is taken, the short name stands on the upper one.
 void paintDays(const Layer& layer, const RailPlaces& places)
 {
+    struct Wording
+    {
+        const std::string& name;
+        int level;
+    };
     const auto& days = layer.scene().days;
-    std::vector<Box> taken = takenByDays(layer, places);
+    std::vector<Box> taken = takenByOthers(layer);
     for (std::size_t i = 0; i < days.size(); ++i) {
         const double end =
             i + 1 < days.size() ? layer.geometry().x(days[i + 1].from) : layer.right();
@@ -145,15 +150,23 @@ void paintDays(const Layer& layer, const RailPlaces& places)
         if (layer.geometry().x(days[i].from) > layer.right() || end < layer.left()) {
             continue;
         }
-        for (const std::string& name : {days[i].longName, days[i].shortName}) {
-            const QString label = toText(name);
-            const Box area{x, 0, x + layer.canvas.widthOf(label, TypeRole::Day), 1};
+        for (const Wording& wording : {Wording{days[i].longName, 1}, Wording{days[i].shortName, 1},
+                                       Wording{days[i].shortName, 0}}) {
+            const QString label = toText(wording.name);
+            const Box area{x, wording.level + 0.0, x + layer.canvas.widthOf(label, TypeRole::Day),
+                           wording.level + 1.0};
             const bool isFree = area.right <= std::max(end, x) &&
                                 std::none_of(taken.begin(), taken.end(),
                                              [&](const Box& box) { return box.overlaps(area); });
             if (isFree) {
-                layer.canvas.text(x, places.dayBaseline, label, TypeRole::Day, layer.neutral().ink);
-                taken.push_back(area.grown(6));
+                const double baseline =
+                    wording.level == 1
+                        ? places.dayBaseline
+                        : layer.canvas.middleBaseline(places.levelTop[0],
+                                                      places.levelTop[0] + places.flagHeight,
+                                                      TypeRole::Day);
+                layer.canvas.text(x, baseline, label, TypeRole::Day, layer.neutral().ink);
+                taken.push_back({area.left - 6, area.top, area.right + 6, area.bottom});
                 break;
             }
         }
@@ -237,7 +250,7 @@ void paintRail(const Layer& layer)
         }
     }
     const Strip& rail = layer.geometry().lanes().rail;
-    const double margin = layer.geometry().lanes().showsNotes ? 10 : 5;
+    const double margin = layer.geometry().lanes().showsNotes ? 10 : 3;
     canvas.text(margin, rail.top + 16 * layer.in.theme.textScale, words("Serving"),
                 TypeRole::LaneName, layer.neutral().ink);
     canvas.text(margin, places.rulerLine - 6, words("Hour"), TypeRole::Secondary,

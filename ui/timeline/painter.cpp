@@ -124,7 +124,7 @@ std::vector<Flag> flagsOf(const Scene& scene, const Geometry& geometry, const Th
                          texts.laid(theme, TypeRole::SecondaryBold, toText(serving.name)).width,
                          texts.laid(theme, TypeRole::Secondary, time).width});
     }
-    return layoutFlags(needs, geometry.timeLeft() - geometry.scrollX());
+    return layoutFlags(needs, geometry.timeLeft());
 }
 
 double longestLaneName(const Scene& scene, const Theme& theme, TextCache& texts)

@@ -56,6 +56,9 @@ Interval cutToQuarters(const Interval& free, const PlanCalendar& calendar)
 std::vector<Interval> pleatsOf(const Scene& scene)
 {
     std::vector<Interval> pleats;
+    if (scene.blocks.empty()) {
+        return pleats;
+    }
     const auto consider = [&](const Interval& free) {
         const Interval pleat = cutToQuarters(free, scene.calendar).common(scene.horizon);
         if (pleat.length() >= shortestPleat) {
