@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numeric>
+#include <optional>
 #include <tuple>
 
 namespace suppertide::ui {
@@ -108,18 +109,24 @@ const BlockShape* firstInView(const Scene& scene, const Geometry& geometry)
 struct RailStop
 {
     double x = 0;
-    Target target;
+    std::optional<int> course; // none: a fold
+    PlanTime fold;
+
+    [[nodiscard]] Target target() const
+    {
+        return course ? Target{FlagTarget{*course}} : Target{PleatTarget{fold}};
+    }
 };
 
 std::vector<RailStop> railStops(const Scene& scene, const Geometry& geometry)
 {
     std::vector<RailStop> stops;
     for (const SceneServing& serving : scene.servings) {
-        stops.push_back({geometry.x(serving.time), FlagTarget{serving.course}});
+        stops.push_back({geometry.x(serving.time), serving.course, {}});
     }
     for (const TimeAxis::Piece& piece : geometry.axis().pieces()) {
         if (piece.isFolded) {
-            stops.push_back({geometry.offset() + piece.x0, PleatTarget{piece.when.start}});
+            stops.push_back({geometry.offset() + piece.x0, std::nullopt, piece.when.start});
         }
     }
     std::stable_sort(stops.begin(), stops.end(),
@@ -161,20 +168,20 @@ Target moveAlongRail(const Scene& scene, const Geometry& geometry, const Target&
 {
     const std::vector<RailStop> stops = railStops(scene, geometry);
     const auto at = std::find_if(stops.begin(), stops.end(),
-                                 [&](const RailStop& stop) { return stop.target == current; });
+                                 [&](const RailStop& stop) { return stop.target() == current; });
     if (at == stops.end()) {
         // The fold that had the focus was opened.
         return belowRail(scene, geometry, geometry.timeLeft());
     }
     switch (move) {
     case FocusMove::Earlier:
-        return at == stops.begin() ? current : (at - 1)->target;
+        return at == stops.begin() ? current : (at - 1)->target();
     case FocusMove::Later:
-        return at + 1 == stops.end() ? current : (at + 1)->target;
+        return at + 1 == stops.end() ? current : (at + 1)->target();
     case FocusMove::First:
-        return stops.front().target;
+        return stops.front().target();
     case FocusMove::Last:
-        return stops.back().target;
+        return stops.back().target();
     case FocusMove::Up:
         return current;
     case FocusMove::Down: {
@@ -207,7 +214,7 @@ Target moveFocus(const Scene& scene, const Geometry& geometry, const Target& cur
         if (next == nullptr && move == FocusMove::Up) {
             const auto stops = railStops(scene, geometry);
             if (!stops.empty()) {
-                return nearestStop(stops, from->left).target;
+                return nearestStop(stops, from->left).target();
             }
         }
     }
@@ -216,7 +223,7 @@ Target moveFocus(const Scene& scene, const Geometry& geometry, const Target& cur
     }
     if (next == nullptr) {
         const auto stops = railStops(scene, geometry);
-        return stops.empty() ? Target{} : stops.front().target;
+        return stops.empty() ? Target{} : stops.front().target();
     }
     return targetOf(scene, *next);
 }
