@@ -22,3 +22,13 @@ foreach(folder timeline)
         suppertide_test(gui/${folder} QT DEPENDS ui/${folder} tests/timeline tests/gui)
     endif()
 endforeach()
+
+add_library(suppertide_tests_print STATIC support/print/sheet_builder.cpp support/print/example_sheet.cpp)
+target_compile_options(suppertide_tests_print PRIVATE ${suppertide_warnings})
+suppertide_link(suppertide_tests_print PUBLIC ui/print)
+
+add_executable(draw_sheet EXCLUDE_FROM_ALL pictures/draw_sheet.cpp)
+target_compile_options(draw_sheet PRIVATE ${suppertide_warnings})
+suppertide_link(draw_sheet PRIVATE tests/print)
+
+suppertide_test(ui/print QT DEPENDS ui/print tests/print tests/gui)

@@ -4,30 +4,15 @@
 
 #include <QSizeF>
 
-#include <map>
 #include <vector>
 
 #include "core/sheet/per_hour_plan.h"
+#include "ui/print/page_style.h"
 #include "ui/print/paper_marks.h"
-#include "ui/print/paper_size.h"
 
 class QPainter;
 
 namespace suppertide::ui {
-
-enum class TextSize
-{
-    Normal,
-    Large // read from further away; one cook a sheet
-};
-
-struct PageStyle
-{
-    PaperSize paper = PaperSize::A4;
-    TextSize text = TextSize::Normal;
-    ReadingStyle reading;
-    std::map<DishId, int> looks; // as on the timeline (0 = A); dishes not here take the next free
-};
 
 struct PerHourPages
 {

@@ -58,6 +58,12 @@ Result<void> writePerHourPdf(const PerHourPlan& sheet, const std::filesystem::pa
 {
     PageStyle style;
     style.paper = size;
+    return writePerHourPdf(sheet, file, style);
+}
+
+Result<void> writePerHourPdf(const PerHourPlan& sheet, const std::filesystem::path& file,
+                             const PageStyle& style)
+{
     const QByteArray bytes = pdfOf(layOutPages(sheet, style), plainLine(sheet.title));
     // In one go at the end, so that a full disk leaves the previous file as it was.
     QSaveFile out{QFile::decodeName(file.c_str())};

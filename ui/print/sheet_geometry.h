@@ -5,7 +5,7 @@
 
 #include <vector>
 
-#include "ui/print/per_hour_pages.h"
+#include "ui/print/page_style.h"
 #include "ui/print/sheet_rows.h"
 
 namespace suppertide::ui {

@@ -3,8 +3,8 @@
 // Only head and foot go below.
 #pragma once
 
+#include "ui/print/page_style.h"
 #include "ui/print/paper_marks.h"
-#include "ui/print/per_hour_pages.h"
 
 namespace suppertide::ui {
 
