@@ -72,6 +72,11 @@ double tickBoxSize(const Sheet& sheet)
     return sheet.style.text == TextSize::Large ? 15 : 11;
 }
 
+QSizeF noteSizeOf(const Sheet& sheet)
+{
+    return noteSize * (tickBoxSize(sheet) / 11);
+}
+
 double textLeft(const Sheet& sheet, const Column& column)
 {
     return column.left + boxInset + tickBoxSize(sheet) + textGap;
@@ -84,6 +89,23 @@ QString joined(const std::vector<std::string>& parts, QStringView between)
         list.append(plainLine(part));
     }
     return list.join(between);
+}
+
+/// "300 g smoked trout" stays on one line, unless that is much of a line.
+QString amountText(const std::string& amount)
+{
+    constexpr qsizetype mostUnbroken = 24;
+    QString text = plainLine(amount);
+    return text.size() <= mostUnbroken ? text.replace(u' ', QChar::Nbsp) : text;
+}
+
+QString amountsText(const SheetStep& step)
+{
+    QStringList amounts;
+    for (const std::string& amount : step.amounts) {
+        amounts.append(amountText(amount));
+    }
+    return amounts.join(u", ");
 }
 
 /// The other cooks who do the step too: "with Jory".
@@ -111,15 +133,17 @@ SheetBlock layOutStep(const Sheet& sheet, const SheetStep& step, std::size_t col
     QStringList details{companyOf(sheet, step, columnIndex), plainLine(step.detail)};
     details.removeAll(QString{});
     writer.write(details.join(u" · "), sheet.type.detail, mostDetailLines);
-    writer.write(joined(step.amounts, u", "), sheet.type.detail, mostAmountLines);
+    writer.write(amountsText(step), sheet.type.detail, mostAmountLines);
 
     const double boxTop = 2;
     const double noteTop = boxTop + box + 3;
     block.marks.push_back(tickBox({column.left + boxInset, boxTop}, box));
-    const PaperMarks note = noteSign(noteShapeOf(step.attention),
-                                     {column.left + boxInset + (box - noteWidth) / 2, noteTop});
+    const QSizeF noteBox = noteSizeOf(sheet);
+    const double noteLeft = column.left + boxInset + (box - noteBox.width()) / 2;
+    const PaperMarks note =
+        noteSign(noteShapeOf(step.attention), {QPointF{noteLeft, noteTop}, noteBox});
     block.marks.insert(block.marks.end(), note.begin(), note.end());
-    block.height = std::max(writer.bottom(), noteTop + noteHeight);
+    block.height = std::max(writer.bottom(), noteTop + noteBox.height());
     if (const auto pattern = sheet.patterns.find(step.dish)) {
         block.marks.emplace_back(PatternMark{
             {column.left + barInset, boxTop, barWidth, block.height - boxTop}, *pattern});
@@ -154,9 +178,13 @@ SheetBlock layOutNote(const Sheet& sheet, const SheetNote& note, std::size_t col
     const double boxRight = column.right - rightInset;
     const double left = boxLeft + inset + sign + inset;
     SheetBlock block;
-    Writer writer{block.marks, left, boxRight - inset - left, inset - 1};
+    Writer writer{block.marks, left, boxRight - inset - left};
     writer.write(plainLine(note.text), sheet.type.caution, mostCautionLines);
-    block.height = std::max(writer.bottom() + inset - 1, sign + 2 * inset);
+    block.height = std::max(writer.bottom(), sign) + 2 * inset - 2;
+    const double down = (block.height - writer.bottom()) / 2;
+    for (PaperMark& mark : block.marks) {
+        mark = movedDown(std::move(mark), down);
+    }
     const PaperMarks triangle =
         cautionSign({boxLeft + inset, (block.height - sign * 0.9) / 2}, sign);
     block.marks.insert(block.marks.end(), triangle.begin(), triangle.end());

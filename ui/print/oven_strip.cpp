@@ -2,7 +2,6 @@
 
 #include <algorithm>
 
-#include "core/problem/timetable.h"
 #include "ui/print/paper_text.h"
 #include "ui/print/sheet_times.h"
 
@@ -12,8 +11,11 @@ namespace {
 
 constexpr double tagPadding = 2;
 constexpr double barWidth = 8;
-constexpr double barPitch = 18; // with its label beside it
+constexpr double barInset = 2;
+constexpr double barPitch = 19; // a bar with its name beside it
 constexpr double curveWidth = 1.8;
+constexpr double curveDotGap = 1.3;
+constexpr double scaleDotGap = 4;
 /// An oven that is off is drawn until it is this much above the room.
 constexpr std::int64_t warmMilliC = 5000;
 
@@ -28,38 +30,32 @@ double turnHeight(const Sheet& sheet)
     return lineHeight(sheet.type.knob) + tagHeight(sheet);
 }
 
-/// Bars that share a minute get rows of their own.
-void spreadOverRows(std::vector<OvenBar>& bars)
+/// From top to bottom.
+struct Extent
 {
-    std::sort(bars.begin(), bars.end(),
-              [](const OvenBar& a, const OvenBar& b) { return a.when < b.when; });
-    std::vector<PlanTime> freeFrom;
-    for (OvenBar& bar : bars) {
-        const auto row = std::find_if(freeFrom.begin(), freeFrom.end(),
-                                      [&](PlanTime free) { return free <= bar.when.start; });
-        bar.row = static_cast<std::size_t>(row - freeFrom.begin());
-        if (row == freeFrom.end()) {
-            freeFrom.push_back(bar.when.end);
-        } else {
-            *row = bar.when.end;
-        }
-    }
-}
+    double top = 0;
+    double bottom = 0;
 
-std::vector<OvenBar> barsOf(const Formulation& formulation, const Schedule& schedule,
-                            const Timetable& times, OvenIndex oven)
+    [[nodiscard]] double height() const { return bottom - top; }
+};
+
+/// The highest part of `whole` that none of `taken`, by their tops, covers.
+Extent largestFree(const Extent& whole, const std::vector<Extent>& taken)
 {
-    std::vector<OvenBar> bars;
-    const Problem& problem = formulation.problem;
-    for (const OvenDemandIndex index : problem.ovenDemands.indices()) {
-        const OvenDemand& demand = problem.ovenDemands[index];
-        const auto when = times.held(demand.from, demand.to);
-        if (when && schedule.ovens[index] == oven) {
-            bars.push_back({*when, formulation.ovenDemands[index].dish});
+    Extent best{whole.top, whole.top};
+    double from = whole.top;
+    const auto offer = [&](double to) {
+        const Extent free{from, std::min(to, whole.bottom)};
+        if (free.height() > best.height()) {
+            best = free;
         }
+    };
+    for (const Extent& one : taken) {
+        offer(one.top);
+        from = std::max(from, one.bottom);
     }
-    spreadOverRows(bars);
-    return bars;
+    offer(whole.bottom);
+    return best;
 }
 
 /// One strip within one stretch: minutes to heights, temperatures to widths.
@@ -67,15 +63,14 @@ class StripPainter
 {
 public:
     StripPainter(const Sheet& sheet, const OvenTrack& track, const Column& column,
-                 const Stretch& stretch, double top, double bottom)
-        : sheet_(&sheet), track_(&track), column_(column), stretch_(&stretch), top_(top),
-          bottom_(bottom), oven_(&sheet.plan.plan->formulation->problem.ovens[track.oven])
+                 const Stretch& stretch, const Extent& extent)
+        : sheet_(&sheet), track_(&track), column_(column), stretch_(&stretch), extent_(extent),
+          oven_(&sheet.plan.plan->formulation->problem.ovens[track.oven])
     {}
 
     [[nodiscard]] PaperMarks marks()
     {
         drawLevel();
-        drawScale();
         drawBars();
         drawTurns();
         return std::move(marks_);
@@ -86,34 +81,16 @@ private:
     {
         const Interval& when = stretch_->when;
         if (when.empty()) {
-            return top_;
+            return extent_.top;
         }
         const auto passed = static_cast<double>((time - when.start).count());
-        return top_ + (bottom_ - top_) * passed / static_cast<double>(when.length().count());
+        return extent_.top + extent_.height() * passed / static_cast<double>(when.length().count());
     }
-    [[nodiscard]] double xAt(std::int64_t milliC) const
+    [[nodiscard]] double xAt(PlanTime time) const { return xOf(track_->curve.milliC(time)); }
+    [[nodiscard]] double xOf(std::int64_t milliC) const
     {
         const double share = static_cast<double>(milliC) / (1000.0 * std::max(1, oven_->maxC));
         return column_.left + column_.width() * std::clamp(share, 0.0, 1.0);
-    }
-
-    /// Minutes at which the curve may bend, within the stretch.
-    [[nodiscard]] std::vector<PlanTime> bends() const
-    {
-        std::vector<PlanTime> at = track_->curve.turningMinutes(stretch_->when);
-        for (const OvenCurve::Knot& knot : track_->curve.knots()) {
-            const std::int64_t target = std::int64_t{knot.setC.value_or(oven_->ambientC)} * 1000;
-            const std::int64_t rate =
-                target >= knot.milliC ? oven_->heatMilliCPerMin : oven_->coolMilliCPerMin;
-            const std::int64_t minutes = (std::abs(target - knot.milliC) + rate - 1) / rate;
-            const PlanTime reached = knot.at + Minutes{minutes};
-            if (stretch_->when.contains(reached)) {
-                at.push_back(reached);
-            }
-        }
-        std::sort(at.begin(), at.end());
-        at.erase(std::unique(at.begin(), at.end()), at.end());
-        return at;
     }
 
     [[nodiscard]] bool isWarm(PlanTime from, PlanTime to) const
@@ -125,127 +102,148 @@ private:
 
     void drawLevel()
     {
-        const std::vector<PlanTime> at = bends();
+        PaperMarks lines;
+        const std::vector<PlanTime> at = bendsOf(*track_, *oven_, stretch_->when);
         for (std::size_t i = 0; i + 1 < at.size(); ++i) {
             if (!isWarm(at[i], at[i + 1])) {
                 continue;
             }
-            const QPointF from{xAt(track_->curve.milliC(at[i])), yAt(at[i])};
-            const QPointF to{xAt(track_->curve.milliC(at[i + 1])), yAt(at[i + 1])};
+            const QPointF from{xAt(at[i]), yAt(at[i])};
+            const QPointF to{xAt(at[i + 1]), yAt(at[i + 1])};
             marks_.emplace_back(ShapeMark{QPolygonF{{QPointF{column_.left, from.y()}, from, to,
                                                      QPointF{column_.left, to.y()}}},
                                           Ink::Grey});
-            if (track_->curve.setting(at[i])) {
-                lines_.emplace_back(CurveMark{QPolygonF{{from, to}}, curveWidth});
-            } else {
-                lines_.emplace_back(LineMark{from, to, curveWidth, true});
-            }
+            const bool isOn = track_->curve.setting(at[i]).has_value();
+            lines.emplace_back(LineMark{from, to, curveWidth, isOn ? 0 : curveDotGap});
         }
-    }
-
-    void drawScale()
-    {
         for (int celsius = 100; celsius < oven_->maxC; celsius += 100) {
-            const double x = xAt(std::int64_t{celsius} * 1000);
-            marks_.emplace_back(LineMark{{x, top_}, {x, bottom_}, 0.5, true});
+            const double x = xOf(std::int64_t{celsius} * 1000);
+            marks_.emplace_back(LineMark{{x, extent_.top}, {x, extent_.bottom}, 0.5, scaleDotGap});
         }
-        marks_.insert(marks_.end(), lines_.begin(), lines_.end());
-        marks_.emplace_back(LineMark{{column_.left, top_}, {column_.left, bottom_}, 0.8});
+        marks_.insert(marks_.end(), lines.begin(), lines.end());
+        marks_.emplace_back(
+            LineMark{{column_.left, extent_.top}, {column_.left, extent_.bottom}, 0.8});
     }
 
     void drawBars()
     {
         for (const OvenBar& bar : track_->bars) {
             const Interval shown = bar.when.common(stretch_->when);
-            const double left = column_.left + 2 + barPitch * static_cast<double>(bar.row);
+            const double left = column_.left + barInset + barPitch * static_cast<double>(bar.row);
             const double right = std::min(left + barWidth, column_.right - 1);
             if (shown.empty() || right <= left + 2) {
                 continue;
             }
-            const QRectF area{left, yAt(shown.start), right - left,
-                              yAt(shown.end) - yAt(shown.start)};
+            const Extent extent{yAt(shown.start), yAt(shown.end)};
             marks_.emplace_back(
-                PatternMark{area, sheet_->patterns.find(bar.dish).value_or(Pattern::Rain)});
+                PatternMark{{left, extent.top, right - left, extent.height()},
+                            sheet_->patterns.find(bar.dish).value_or(Pattern::Rain)});
+            // Once for a bar, where its middle is.
+            if (bar.dish && stretch_->when.contains(bar.middle())) {
+                nameBar(sheet_->patterns.nameOf(*bar.dish), right + 1.5, extent);
+            }
         }
     }
 
-    void drawTurns()
+    /// The dish's name, upright beside its bar, where the tags leave room.
+    void nameBar(const std::string& name, double left, const Extent& bar)
     {
-        double freeFrom = top_;
+        constexpr double margin = 3;
+        constexpr qsizetype leastLetters = 4;
+        const PaperFont& font = sheet_->type.shelf;
+        const double width = lineHeight(font);
+        std::vector<Extent> tags;
+        for (const auto& [turn, top] : placedTurns()) {
+            tags.push_back({top, top + turnHeight(*sheet_)});
+        }
+        const Extent free = largestFree(bar, tags);
+        const QString text = shortened(plainLine(name), font, free.height() - 2 * margin);
+        if (text.size() < leastLetters || left + width > column_.right) {
+            return;
+        }
+        const double length = textWidth(text, font);
+        const double bottom = free.top + margin + length;
+        // Where the curve would run through the letters, they stand on white.
+        marks_.emplace_back(FillMark{{left, free.top + margin - 1, width - 1.5, length + 2},
+                                     groundUpTo(left + width, bar)});
+        marks_.emplace_back(TextMark{{left + width * 0.72, bottom}, text, font, Ink::Black, true});
+    }
+
+    [[nodiscard]] Ink groundUpTo(double right, const Extent& bar) const
+    {
+        for (const PlanTime at : bendsOf(*track_, *oven_, stretch_->when)) {
+            const double y = yAt(at);
+            if (y >= bar.top && y <= bar.bottom && xAt(at) < right + curveWidth) {
+                return Ink::White;
+            }
+        }
+        return Ink::Grey;
+    }
+
+    struct PlacedTurn
+    {
+        const SheetOvenTurn* turn;
+        double top;
+    };
+
+    /// The tags of this oven with their tops: at their minute, but within the stretch and not on
+    /// each other.
+    [[nodiscard]] std::vector<PlacedTurn> placedTurns() const
+    {
+        std::vector<PlacedTurn> placed;
+        double freeFrom = extent_.top;
         for (const SheetOvenTurn* turn : stretch_->turns) {
             if (turn->oven != track_->oven) {
                 continue;
             }
-            const double line = lineHeight(sheet_->type.knob);
-            const double lowest = bottom_ - turnHeight(*sheet_);
-            const double ideal = std::min(yAt(turn->at) - line, lowest);
+            const double lowest = extent_.bottom - turnHeight(*sheet_);
+            const double ideal = std::min(yAt(turn->at) - lineHeight(sheet_->type.knob), lowest);
             const double top = std::max(ideal, freeFrom);
-            drawTurn(*turn, top);
+            placed.push_back({turn, top});
             freeFrom = top + turnHeight(*sheet_);
+        }
+        return placed;
+    }
+
+    void drawTurns()
+    {
+        for (const auto& [turn, top] : placedTurns()) {
+            drawTurn(*turn, top);
         }
     }
 
     void drawTurn(const SheetOvenTurn& turn, double top)
     {
         const PaperFont& font = sheet_->type.knob;
-        ReadingStyle short24 = sheet_->style.reading;
-        QString time = plainLine(clockText(sheet_->plan, turn.at, short24));
-        time = time.section(QLatin1Char(' '), 0, 0); // the row says whether it is am or pm
-        const QString knob = plainLine(knobText(turn.setC, sheet_->style.reading));
-        const double width = std::max(textWidth(time, font), textWidth(knob, font) + 6);
+        const ReadingStyle& reading = sheet_->style.reading;
+        // The row says whether it is am or pm.
+        const QString time =
+            plainLine(clockText(sheet_->plan, turn.at, reading)).section(QLatin1Char(' '), 0, 0);
+        const QString knob = plainLine(knobText(turn.setC, reading));
+        const double width = std::max(textWidth(time, font), textWidth(knob, font) + 6) + 1;
         const double left = column_.left + 0.5;
         const double line = lineHeight(font);
         const double tag = tagHeight(*sheet_);
-        marks_.emplace_back(FillMark{{left, top, width + 1, line}, Ink::White});
+        marks_.emplace_back(FillMark{{left, top, width, line}, Ink::White});
         marks_.emplace_back(TextMark{{left + 0.5, top + line * 0.8}, time, font});
-        marks_.emplace_back(FillMark{{left, top + line, width + 1, tag}, Ink::Black});
-        marks_.emplace_back(TextMark{{left + (width + 1 - textWidth(knob, font)) / 2,
-                                      top + line + (tag + capHeight(font)) / 2},
-                                     knob,
-                                     font,
-                                     Ink::White});
+        marks_.emplace_back(FillMark{{left, top + line, width, tag}, Ink::Black});
+        marks_.emplace_back(TextMark{
+            {left + (width - textWidth(knob, font)) / 2, top + line + (tag + capHeight(font)) / 2},
+            knob,
+            font,
+            Ink::White});
     }
 
     const Sheet* sheet_;
     const OvenTrack* track_;
     Column column_;
     const Stretch* stretch_;
-    double top_;
-    double bottom_;
+    Extent extent_;
     const Oven* oven_;
     PaperMarks marks_;
-    PaperMarks lines_;
 };
 
 } // namespace
-
-std::vector<OvenIndex> ovensUsed(const PerHourPlan& plan)
-{
-    const Schedule& schedule = plan.plan->schedule;
-    std::vector<OvenIndex> used;
-    for (const OvenIndex oven : plan.plan->formulation->problem.ovens.indices()) {
-        const bool isSet = schedule.programs.contains(oven) && !schedule.programs[oven].empty();
-        const bool isHeld =
-            std::find(schedule.ovens.begin(), schedule.ovens.end(), oven) != schedule.ovens.end();
-        if (isSet || isHeld) {
-            used.push_back(oven);
-        }
-    }
-    return used;
-}
-
-OvenStrips ovenStripsOf(const PerHourPlan& plan, const std::vector<OvenIndex>& ovens)
-{
-    const Formulation& formulation = *plan.plan->formulation;
-    const Schedule& schedule = plan.plan->schedule;
-    const Timetable times{formulation.problem, schedule};
-    OvenStrips strips;
-    for (const OvenIndex oven : ovens) {
-        strips.push_back({oven, OvenCurve{formulation.problem.ovens[oven], schedule.programs[oven]},
-                          barsOf(formulation, schedule, times, oven)});
-    }
-    return strips;
-}
 
 double leastStripHeight(const Sheet& sheet, const Stretch& stretch)
 {
@@ -259,14 +257,14 @@ double leastStripHeight(const Sheet& sheet, const Stretch& stretch)
     return least;
 }
 
-PaperMarks stripMarks(const Sheet& sheet, const OvenStrips& strips, const Stretch& stretch,
+PaperMarks stripMarks(const Sheet& sheet, const OvenTracks& tracks, const Stretch& stretch,
                       double top, double bottom)
 {
     PaperMarks marks;
-    for (std::size_t i = 0; i < strips.size(); ++i) {
-        const PaperMarks own =
-            StripPainter{sheet, strips[i], sheet.page.strips[i].column, stretch, top, bottom}
-                .marks();
+    for (std::size_t i = 0; i < tracks.size(); ++i) {
+        const PaperMarks own = StripPainter{
+            sheet, tracks[i], sheet.page.strips[i].column, stretch,
+            Extent{top, bottom}}.marks();
         marks.insert(marks.end(), own.begin(), own.end());
     }
     return marks;

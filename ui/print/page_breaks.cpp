@@ -4,9 +4,12 @@ namespace suppertide::ui {
 
 namespace {
 
-constexpr double leastShareToRunOn = 1.0 / 3;
+constexpr double sectionRunsOn = 1.0 / 3; // share of the page that must be left
+constexpr double itemRunsOn = 1.0 / 4;
 
-double sectionHeight(const std::vector<FlowItem>& items, std::size_t heading)
+using Items = std::vector<FlowItem>;
+
+double sectionHeight(const Items& items, std::size_t heading)
 {
     double height = items[heading].height;
     for (std::size_t i = heading + 1; i < items.size() && !items[i].isHeading; ++i) {
@@ -15,19 +18,39 @@ double sectionHeight(const std::vector<FlowItem>& items, std::size_t heading)
     return height;
 }
 
-bool fitsHere(const std::vector<FlowItem>& items, std::size_t at, double used, double pageHeight)
+double groupHeight(const Items& items, std::size_t first)
 {
-    const double rest = pageHeight - used;
-    if (!items[at].isHeading) {
-        return items[at].height <= rest;
+    double height = items[first].height;
+    for (std::size_t i = first + 1; i < items.size() && items[i].continues; ++i) {
+        height += items[i].height;
     }
+    return height;
+}
+
+bool itemFits(const FlowItem& item, double whole, double rest, double pageHeight)
+{
+    if (whole <= rest) {
+        return true;
+    }
+    return item.height <= rest && (item.continues || rest >= pageHeight * itemRunsOn);
+}
+
+bool headingFits(const Items& items, std::size_t at, double rest, double pageHeight)
+{
     const double section = sectionHeight(items, at);
-    const double next = at + 1 < items.size() ? items[at + 1].height : 0;
     if (section <= rest) {
         return true;
     }
-    return section > pageHeight && rest >= pageHeight * leastShareToRunOn &&
-           items[at].height + next <= rest;
+    const double afterIt = rest - items[at].height;
+    const bool nextFits = at + 1 < items.size() &&
+                          itemFits(items[at + 1], groupHeight(items, at + 1), afterIt, pageHeight);
+    return section > pageHeight && rest >= pageHeight * sectionRunsOn && nextFits;
+}
+
+bool fits(const Items& items, std::size_t at, double rest, double pageHeight)
+{
+    return items[at].isHeading ? headingFits(items, at, rest, pageHeight)
+                               : itemFits(items[at], groupHeight(items, at), rest, pageHeight);
 }
 
 } // namespace
@@ -39,7 +62,7 @@ std::vector<PageRange> breakIntoPages(const std::vector<FlowItem>& items, double
     double used = 0;
     for (std::size_t i = 0; i < items.size(); ++i) {
         const bool isEmpty = page.first == page.last;
-        if (!isEmpty && !fitsHere(items, i, used, pageHeight)) {
+        if (!isEmpty && !fits(items, i, pageHeight - used, pageHeight)) {
             pages.push_back(page);
             page = {i, i};
             used = 0;

@@ -12,6 +12,8 @@ struct FlowItem
     /// Begins a section: left out at the head of a page (which names the section itself), and never
     /// the last item of one.
     bool isHeading = false;
+    /// Goes with the item before it: parted from it only rather than leave much of a page empty.
+    bool continues = false;
 };
 
 /// Items [first, last) of the flow; a heading that is left out is in none.
@@ -25,7 +27,7 @@ struct PageRange
 
 /// Items are never broken; one that is higher than a page has a page to itself. A section that fits
 /// a page but not the rest of this one begins a new page; a longer one runs on if a third of the
-/// page is left. At least one page.
+/// page is left. So does an item with those that continue it if a quarter is. At least one page.
 [[nodiscard]] std::vector<PageRange> breakIntoPages(const std::vector<FlowItem>& items,
                                                     double pageHeight);
 

@@ -4,6 +4,7 @@
 
 #include "ui/print/paper_text.h"
 #include "ui/print/sheet_signs.h"
+#include "ui/print/sheet_times.h"
 
 namespace suppertide::ui {
 
@@ -51,8 +52,42 @@ QString sheetOwner(const Sheet& sheet)
     return isForAll ? QString{} : u"for "_s + cookName(sheet, sheet.cooks.front());
 }
 
+/// The font, smaller where the text would not fit, but not smaller than the foot's.
+PaperFont fittingFont(const QString& text, PaperFont font, double room)
+{
+    constexpr double least = 9.5;
+    const double width = textWidth(text, font);
+    if (width > room) {
+        font.size = std::max(least, font.size * room / width);
+    }
+    return font;
+}
+
+/// When a cook comes who is not there from the day's first hour on: "from 16:00".
+QString arrivalOf(const Sheet& sheet, std::size_t cook, std::size_t day)
+{
+    const Formulation& formulation = *sheet.plan.plan->formulation;
+    const bool isKnown = cook < formulation.problem.cooks.size() && day < sheet.plan.days.size() &&
+                         !sheet.plan.days[day].hours.empty();
+    if (!isKnown) {
+        return {};
+    }
+    const PlanTime first = sheet.plan.days[day].hours.front().start;
+    for (const Interval& free : formulation.problem.cooks[CookIndex{cook}].free) {
+        if (free.end > first) {
+            const bool isToday =
+                formulation.calendar.civil(free.start).date == sheet.plan.days[day].date;
+            return free.start > first && isToday
+                       ? u"from "_s +
+                             plainLine(clockText(sheet.plan, free.start, sheet.style.reading))
+                       : QString{};
+        }
+    }
+    return {};
+}
+
 /// The columns' names under a rule, below `top`; their foot.
-double writeColumnNames(const Sheet& sheet, PaperMarks& marks, double top)
+double writeColumnNames(const Sheet& sheet, PaperMarks& marks, std::size_t day, double top)
 {
     const SheetGeometry& page = sheet.page;
     const PaperFont& font = sheet.type.columnHead;
@@ -62,15 +97,19 @@ double writeColumnNames(const Sheet& sheet, PaperMarks& marks, double top)
     writeLeft(marks, {page.left, base}, u"Hour"_s, sheet.type.foot);
     for (const Strip& strip : page.strips) {
         const double room = strip.column.width() - 4;
+        const PaperFont fitting = fittingFont(ovenName(sheet, strip.oven), font, room);
         writeLeft(marks, {strip.column.left + 1, base},
-                  shortened(ovenName(sheet, strip.oven), font, room), font);
+                  shortened(ovenName(sheet, strip.oven), fitting, room), fitting);
     }
     for (std::size_t i = 0; i < page.cooks.size(); ++i) {
         const Column& column = page.cooks[i];
-        writeLeft(
-            marks, {column.left + columnInset, base},
-            shortened(cookName(sheet, sheet.cooks[i]), font, column.width() - 2 * columnInset),
-            font);
+        const QString arrival = arrivalOf(sheet, sheet.cooks[i], day);
+        const double arrivalWidth = textWidth(arrival, sheet.type.detail);
+        const double room = column.width() - 2 * columnInset - arrivalWidth;
+        const QString name = shortened(cookName(sheet, sheet.cooks[i]), font, room);
+        const double left = column.left + columnInset;
+        writeLeft(marks, {left, base}, name, font);
+        writeLeft(marks, {left + textWidth(name, font) + gap, base}, arrival, sheet.type.detail);
     }
     return top + headRule + height;
 }
@@ -83,12 +122,14 @@ struct Sign
 
 std::vector<Sign> signsExplained()
 {
-    const QPointF origin{0, -noteHeight};
-    return {{noteSign(NoteShape::Undivided, origin), u"undivided"_s},
-            {noteSign(NoteShape::HandsOn, origin), u"hands-on"_s},
-            {noteSign(NoteShape::KeepAnEye, origin), u"keep an eye"_s},
-            {noteSign(NoteShape::Unattended, origin), u"unattended"_s},
-            {coldSign({2, -9}), u"out of or into the cold"_s}};
+    const QRectF box{QPointF{0, -noteSize.height()}, noteSize};
+    std::vector<Sign> signs;
+    for (const NoteShape shape :
+         {NoteShape::Undivided, NoteShape::HandsOn, NoteShape::KeepAnEye, NoteShape::Unattended}) {
+        signs.push_back({noteSign(shape, box), plainLine(nameOf(shape))});
+    }
+    signs.push_back({coldSign({2, -9}), u"out of or into the cold"_s});
+    return signs;
 }
 
 PaperMark movedRight(PaperMark mark, double by)
@@ -142,9 +183,9 @@ SheetBlock headline(const Sheet& sheet, const QString& text)
 /// Each dish's pattern with its name, in as many lines as they take.
 SheetBlock dishKey(const Sheet& sheet)
 {
-    constexpr double barWidth = 12;
-    const PaperFont& font = sheet.type.foot;
-    const double line = lineHeight(font) + 4;
+    constexpr double barWidth = 16;
+    const PaperFont& font = sheet.type.detail;
+    const double line = lineHeight(font) + 3;
     SheetBlock block;
     double at = sheet.page.left;
     for (const DishId& dish : sheet.patterns.dishes()) {
@@ -155,9 +196,10 @@ SheetBlock dishKey(const Sheet& sheet)
             at = sheet.page.left;
             block.height += line;
         }
-        block.marks.emplace_back(PatternMark{{at, block.height + 3, barWidth, 9},
+        block.marks.emplace_back(PatternMark{{at, block.height + line / 2 - 5, barWidth, 10},
                                              sheet.patterns.find(dish).value_or(Pattern::Plain)});
-        writeLeft(block.marks, {at + barWidth + 4, block.height + 11}, name, font);
+        writeLeft(block.marks, {at + barWidth + 4, block.height + (line + capHeight(font)) / 2},
+                  name, font);
         at += width + 2 * gap;
     }
     block.height += line + 4;
@@ -193,7 +235,7 @@ SheetBlock layOutHead(const Sheet& sheet, std::size_t day)
               shortened(plainLine(sheet.plan.subtitle), type.subtitle, page.width() - ownerWidth),
               type.subtitle);
     writeRight(head.marks, {page.right, at}, owner, type.day);
-    head.height = writeColumnNames(sheet, head.marks, at + 7);
+    head.height = writeColumnNames(sheet, head.marks, day, at + 7);
     return head;
 }
 
@@ -209,11 +251,10 @@ SheetBlock layOutFoot(const Sheet& sheet, const PageNumber& number)
         for (const PaperMark& mark : sign.marks) {
             foot.marks.push_back(movedDown(movedRight(mark, at), first));
         }
-        writeLeft(foot.marks, {at + noteWidth + 4, first}, sign.meaning, font);
-        at += noteWidth + 4 + textWidth(sign.meaning, font) + gap * 1.5;
+        writeLeft(foot.marks, {at + noteSize.width() + 4, first}, sign.meaning, font);
+        at += noteSize.width() + 4 + textWidth(sign.meaning, font) + gap * 1.5;
     }
-    writeLeft(foot.marks, {page.left, second},
-              u"Where local food-safety codes ask for more than this plan, they prevail."_s, font);
+    writeLeft(foot.marks, {page.left, second}, plainLine(localCodesPrevail), font);
     writeRight(foot.marks, {page.right, second}, u"Page %1 of %2"_s.arg(number.page).arg(number.of),
                font);
     foot.height = second + 2;
@@ -224,9 +265,10 @@ std::vector<SheetBlock> blocksBefore(const Sheet& sheet)
 {
     std::vector<SheetBlock> blocks;
     if (!sheet.plan.clashes.empty()) {
-        blocks.push_back(headline(sheet, u"This plan does not hold yet:"_s));
+        blocks.push_back(headline(sheet, plainLine(doesNotHold)));
         for (const std::string& clash : sheet.plan.clashes) {
             blocks.push_back(signedParagraph(sheet, plainLine(clash), sheet.type.caution));
+            blocks.back().continues = true;
         }
     }
     if (!sheet.patterns.dishes().empty()) {
@@ -239,9 +281,10 @@ std::vector<SheetBlock> blocksAfter(const Sheet& sheet)
 {
     std::vector<SheetBlock> blocks;
     if (!sheet.plan.cautions.empty()) {
-        blocks.push_back(headline(sheet, u"Throughout"_s));
+        blocks.push_back(headline(sheet, plainLine(throughout)));
         for (const std::string& caution : sheet.plan.cautions) {
             blocks.push_back(signedParagraph(sheet, plainLine(caution), sheet.type.detail));
+            blocks.back().continues = true;
         }
     }
     return blocks;
@@ -253,10 +296,10 @@ SheetBlock layOutDayHeading(const Sheet& sheet, std::size_t day)
     SheetBlock block;
     block.day = day;
     block.isDayHeading = true;
-    block.height = lineHeight(font) + 14;
+    block.height = lineHeight(font) + 8;
     block.marks.emplace_back(
-        FillMark{{sheet.page.left, 6, sheet.page.width(), headRule}, Ink::Black});
-    writeLeft(block.marks, {sheet.page.left, 10 + lineHeight(font) * 0.8},
+        FillMark{{sheet.page.left, 0, sheet.page.width(), headRule}, Ink::Black});
+    writeLeft(block.marks, {sheet.page.left, 4 + lineHeight(font) * 0.8},
               shortened(dayHeading(sheet, day), font, sheet.page.width()), font);
     return block;
 }

@@ -3,6 +3,8 @@
 #include <QPainter>
 #include <QPainterPath>
 
+#include <cmath>
+
 #include "ui/print/paper_text.h"
 
 namespace suppertide::ui {
@@ -26,25 +28,35 @@ QColor colourOf(Ink ink)
     return Qt::black;
 }
 
+/// The marks of one tile within the area.
+void addTile(QPainterPath& path, const PatternRows& rows, const QPointF& corner, const QRectF& area)
+{
+    constexpr double mark = patternTile / tileMarks;
+    for (int y = 0; y < tileMarks; ++y) {
+        for (int x = 0; x < tileMarks; ++x) {
+            if (((rows.at(static_cast<std::size_t>(y)) >> (tileMarks - 1 - x)) & 1U) == 0) {
+                continue;
+            }
+            const QRectF whole{corner.x() + x * mark, corner.y() + y * mark, mark, mark};
+            const QRectF inside = whole.intersected(area);
+            if (!inside.isEmpty()) {
+                path.addRect(inside);
+            }
+        }
+    }
+}
+
 /// The pattern's marks within the area as one path: filled at once, marks that touch show no seam.
 QPainterPath patternPath(const PatternRows& rows, const QRectF& area)
 {
     QPainterPath path;
     path.setFillRule(Qt::WindingFill);
-    const double mark = patternTile / tileMarks;
-    for (double top = area.top(); top < area.bottom(); top += patternTile) {
-        for (int y = 0; y < tileMarks; ++y) {
-            for (int x = 0; x < tileMarks; ++x) {
-                if (((rows.at(static_cast<std::size_t>(y)) >> (tileMarks - 1 - x)) & 1U) == 0) {
-                    continue;
-                }
-                // Bars are no wider than a tile: one column of tiles is all there is.
-                const QRectF whole{area.left() + x * mark, top + y * mark, mark, mark};
-                const QRectF inside = whole.intersected(area);
-                if (!inside.isEmpty()) {
-                    path.addRect(inside);
-                }
-            }
+    const int across = static_cast<int>(std::ceil(area.width() / patternTile));
+    const int down = static_cast<int>(std::ceil(area.height() / patternTile));
+    for (int row = 0; row < down; ++row) {
+        for (int column = 0; column < across; ++column) {
+            addTile(path, rows, area.topLeft() + QPointF{column * patternTile, row * patternTile},
+                    area);
         }
     }
     return path;
@@ -77,8 +89,8 @@ void draw(QPainter& painter, const PatternMark& mark)
 void draw(QPainter& painter, const LineMark& mark)
 {
     QPen pen{Qt::black, mark.width, Qt::SolidLine, Qt::FlatCap};
-    if (mark.isDotted) {
-        pen.setDashPattern({1, 4});
+    if (mark.dotGap > 0) {
+        pen.setDashPattern({1, mark.dotGap});
     }
     painter.setPen(pen);
     painter.drawLine(mark.from, mark.to);

@@ -50,7 +50,7 @@ struct LineMark
     QPointF from;
     QPointF to;
     double width = 0.8;
-    bool isDotted = false;
+    double dotGap = 0; // between dots, in widths of the line; 0: solid
 };
 
 /// An outline; its line lies within the area.

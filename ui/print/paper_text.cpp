@@ -1,6 +1,7 @@
 #include "ui/print/paper_text.h"
 
 #include <QFontMetricsF>
+#include <QRegularExpression>
 #include <QTextLayout>
 
 #include <algorithm>
@@ -46,12 +47,18 @@ double textWidth(const QString& text, const PaperFont& font)
 
 QString plainLine(std::string_view text)
 {
-    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())).simplified();
+    static const QRegularExpression beforeUnit{
+        QStringLiteral("(?<=\\d) (?=(?:°[CF]|min|h|days?|kg|g|ml|l|cm|mm|tsp|tbsp|am|pm)\\b)")};
+    QString line = QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())).simplified();
+    return line.replace(beforeUnit, QString{QChar::Nbsp});
 }
 
 QStringList brokenLines(const QString& text, const PaperFont& font, const Measure& measure)
 {
     QStringList lines;
+    if (text.isEmpty()) {
+        return lines; // a QTextLayout would make an empty line of it
+    }
     QTextLayout layout{text, magnifiedFont(font)};
     QTextOption option;
     option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);

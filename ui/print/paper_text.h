@@ -24,7 +24,7 @@ inline constexpr double fontMagnification = 10;
 [[nodiscard]] double capHeight(const PaperFont& font);
 [[nodiscard]] double textWidth(const QString& text, const PaperFont& font);
 
-/// One line without breaks or runs of blanks.
+/// One line without breaks or runs of blanks; a number stays with its unit.
 [[nodiscard]] QString plainLine(std::string_view text);
 
 /// How a paragraph is set: its width, how far in its first line begins (after a time that stands

@@ -15,7 +15,7 @@ namespace suppertide::ui {
 namespace {
 
 /// The blocks of one sheet in order, each day's rows after its heading.
-std::vector<SheetBlock> flowOf(const Sheet& sheet, const OvenStrips& strips)
+std::vector<SheetBlock> flowOf(const Sheet& sheet, const OvenTracks& tracks)
 {
     std::vector<SheetBlock> flow = blocksBefore(sheet);
     const std::vector<SheetRow> rows = sheetRowsOf(sheet.plan, sheet.cooks);
@@ -26,7 +26,9 @@ std::vector<SheetBlock> flowOf(const Sheet& sheet, const OvenStrips& strips)
         if (i > 0 && rows[i].day != rows[i - 1].day) {
             flow.push_back(layOutDayHeading(sheet, rows[i].day));
         }
-        flow.push_back(layOutRow(sheet, strips, rows[i]));
+        for (SheetBlock& block : layOutRow(sheet, tracks, rows[i])) {
+            flow.push_back(std::move(block));
+        }
     }
     for (SheetBlock& block : blocksAfter(sheet)) {
         block.day = rows.empty() ? 0 : rows.back().day;
@@ -42,19 +44,22 @@ struct OpenPage
     PaperMarks marks;
 };
 
-std::vector<OpenPage> pagesOf(const Sheet& sheet, std::size_t index, double footHeight)
+std::vector<OpenPage> pagesOf(const Sheet& sheet, std::size_t index)
 {
-    const OvenStrips strips = ovenStripsOf(sheet.plan, ovensUsed(sheet.plan));
-    const std::vector<SheetBlock> flow = flowOf(sheet, strips);
+    const OvenTracks tracks = ovenTracksOf(sheet.plan, ovensUsed(sheet.plan));
+    const std::vector<SheetBlock> flow = flowOf(sheet, tracks);
     std::vector<FlowItem> items;
     for (const SheetBlock& block : flow) {
-        items.push_back({block.height, block.isDayHeading});
+        items.push_back({block.height, block.isDayHeading, block.continues});
     }
     const double top = layOutHead(sheet, 0).height;
     std::vector<OpenPage> pages;
-    for (const PageRange& range : breakIntoPages(items, sheet.page.bottom - footHeight - top)) {
+    for (const PageRange& range : breakIntoPages(items, sheet.bodyHeight)) {
         const std::size_t day = range.first < flow.size() ? flow[range.first].day : 0;
         OpenPage page{index, layOutHead(sheet, day).marks};
+        if (range.first < range.last) {
+            place(page.marks, flow[range.first].atHead, top);
+        }
         double at = top;
         for (std::size_t i = range.first; i < range.last; ++i) {
             place(page.marks, flow[i].marks, at);
@@ -74,6 +79,9 @@ std::vector<Sheet> sheetsFor(const PerHourPlan& plan, const PageStyle& style)
         sheets.push_back({plan, style, cooks, sheetTypeFor(style.text),
                           sheetGeometry(style, ovens, cooks.size()),
                           DishPatterns{plan, style.looks}});
+        Sheet& sheet = sheets.back();
+        const double around = layOutHead(sheet, 0).height + layOutFoot(sheet, {}).height;
+        sheet.bodyHeight = sheet.page.bottom - around;
     }
     return sheets;
 }
@@ -87,7 +95,7 @@ PerHourPages layOutPages(const PerHourPlan& plan, const PageStyle& style)
     const double footHeight = layOutFoot(sheets.front(), {}).height;
     std::vector<OpenPage> open;
     for (std::size_t i = 0; i < sheets.size(); ++i) {
-        std::vector<OpenPage> own = pagesOf(sheets[i], i, footHeight);
+        std::vector<OpenPage> own = pagesOf(sheets[i], i);
         std::move(own.begin(), own.end(), std::back_inserter(open));
     }
     PerHourPages result{sizeOf(style.paper), {}};

@@ -3,8 +3,11 @@
 #include <algorithm>
 
 #include "ui/print/entry_layout.h"
+#include "ui/print/oven_strip.h"
 #include "ui/print/paper_text.h"
+#include "ui/print/serving_bar.h"
 #include "ui/print/sheet_times.h"
+#include "ui/print/stretch_cut.h"
 
 namespace suppertide::ui {
 
@@ -13,144 +16,166 @@ namespace {
 using namespace Qt::StringLiterals;
 
 constexpr double ruleWidth = 0.8;
-constexpr double servingFoot = 2.4;
-constexpr double padding = 5; // above and below the entries of a stretch
+constexpr double padding = 5; // above the entries of a stretch
 constexpr double entryGap = 7;
 constexpr double leastStretch = 9;
 constexpr double leastHour = 44; // so that a strip can be read
+constexpr Minutes mostOfAnHour{45};
 constexpr double tickLength = 5;
 constexpr Minutes quarter{15};
 
-QString servingText(const Sheet& sheet, const SheetServing& serving)
-{
-    return plainLine(clockText(sheet.plan, serving.at, sheet.style.reading)) + u"  "_s +
-           plainLine(serving.text);
-}
+/// What a stretch needs at least besides the entries, on a page that may hold a serving bar too.
+constexpr double roomBesideEntries = 60;
 
-QString helpingsText(const SheetServing& serving)
+bool isBare(const Stretch& stretch)
 {
-    QStringList helpings;
-    for (const std::string& helping : serving.helpings) {
-        helpings.append(plainLine(helping));
-    }
-    return helpings.join(u" · ");
+    return stretch.turns.empty() && std::all_of(stretch.columns.begin(), stretch.columns.end(),
+                                                [](const auto& column) { return column.empty(); });
 }
 
 /// Lays the parts of one row under each other.
 class RowWriter
 {
 public:
-    RowWriter(const Sheet& sheet, const OvenStrips& strips, const SheetRow& row)
-        : sheet_(&sheet), strips_(&strips), row_(&row)
-    {
-        block_.day = row.day;
-    }
+    RowWriter(const Sheet& sheet, const OvenTracks& tracks, const SheetRow& row)
+        : sheet_(&sheet), tracks_(&tracks), row_(&row)
+    {}
 
-    [[nodiscard]] SheetBlock write()
+    [[nodiscard]] std::vector<SheetBlock> write()
     {
-        const auto isServing = [](const RowPart& part) {
-            return std::holds_alternative<const SheetServing*>(part);
-        };
-        if (row_->parts.empty() || !isServing(row_->parts.front())) {
-            rule(0);
-        }
-        bool hasNumeral = row_->isFold;
+        begin(false);
         for (const RowPart& part : row_->parts) {
             if (const auto* serving = std::get_if<const SheetServing*>(&part)) {
                 writeServing(**serving);
-                continue;
+            } else if (row_->isFold) {
+                writeFold(std::get<Stretch>(part));
+            } else {
+                writeStretch(std::get<Stretch>(part));
             }
-            const auto& stretch = std::get<Stretch>(part);
-            row_->isFold ? writeFold(stretch) : writeStretch(stretch, !hasNumeral);
-            hasNumeral = true;
         }
-        return std::move(block_);
+        return std::move(blocks_);
     }
 
 private:
-    void rule(double at)
+    [[nodiscard]] SheetBlock& block() { return blocks_.back(); }
+
+    void begin(bool continues)
     {
-        block_.marks.emplace_back(
+        SheetBlock fresh;
+        fresh.day = row_->day;
+        fresh.continues = continues;
+        blocks_.push_back(std::move(fresh));
+    }
+
+    void writeServing(const SheetServing& serving)
+    {
+        const SheetBlock bar = layOutServing(*sheet_, serving);
+        place(block().marks, bar.marks, block().height);
+        block().height += bar.height;
+    }
+
+    void rule()
+    {
+        const double at = block().height;
+        block().marks.emplace_back(
             LineMark{{sheet_->page.left, at}, {sheet_->page.right, at}, ruleWidth});
     }
 
-    void writeStretch(const Stretch& stretch, bool hasNumeral)
+    void writeStretch(const Stretch& stretch)
     {
-        const double top = block_.height;
+        const auto heightOf = [this](const SheetEntry& entry, std::size_t column) {
+            return layOutEntry(*sheet_, entry, column).height + entryGap;
+        };
+        for (const Stretch& part :
+             cutToFit(stretch, heightOf, sheet_->bodyHeight - roomBesideEntries)) {
+            const bool isRest = isBare(part) && hasNumeral_;
+            if (block().height > 0 && !isRest) {
+                begin(true);
+            }
+            if (!hasNumeral_) {
+                rule();
+            }
+            writePart(part, isRest);
+        }
+    }
+
+    void writePart(const Stretch& part, bool isRest)
+    {
+        const double top = block().height;
         PaperMarks entries;
-        double lowest = top + leastStretch;
-        for (std::size_t column = 0; column < stretch.columns.size(); ++column) {
+        double bottom = top + std::max(leastStretch, leastStripHeight(*sheet_, part));
+        for (std::size_t column = 0; column < part.columns.size(); ++column) {
             double at = top + padding;
-            for (const SheetEntry& entry : stretch.columns[column]) {
+            for (const SheetEntry& entry : part.columns[column]) {
                 const SheetBlock laid = layOutEntry(*sheet_, entry, column);
                 place(entries, laid.marks, at);
                 at += laid.height + entryGap;
             }
-            lowest = std::max(lowest, stretch.columns[column].empty() ? top : at);
+            bottom = std::max(bottom, part.columns[column].empty() ? top : at);
         }
-        lowest = std::max(lowest, top + leastStripHeight(*sheet_, stretch));
-        if (hasNumeral) {
-            lowest = std::max(lowest, top + leastNumeral());
+        const PaperMarks numeral = numeralMarks(part.when.start, top);
+        if (!isRest) {
+            for (const PaperMark& mark : numeral) {
+                bottom = std::max(bottom, boundsOf(mark).bottom() + 1);
+            }
         }
-        if (stretch.when.length() >= Minutes{45}) {
-            lowest = std::max(lowest, top + leastHour);
+        if (part.when.length() >= mostOfAnHour) {
+            bottom = std::max(bottom, top + leastHour);
         }
-        drawGround(stretch, top, lowest);
-        if (hasNumeral) {
-            drawNumeral(top);
+        drawGround(part, top, bottom);
+        if (!hasNumeral_) {
+            block().marks.insert(block().marks.end(), numeral.begin(), numeral.end());
+        } else if (!isRest && top <= 0) {
+            block().atHead = numeral;
         }
-        block_.marks.insert(block_.marks.end(), entries.begin(), entries.end());
-        block_.height = lowest;
+        hasNumeral_ = true;
+        block().marks.insert(block().marks.end(), entries.begin(), entries.end());
+        block().height = bottom;
+    }
+
+    [[nodiscard]] PaperMarks numeralMarks(PlanTime time, double top) const
+    {
+        const SheetType& type = sheet_->type;
+        const ClockTime clock = sheet_->plan.plan->formulation->calendar.civil(time).clock;
+        const HourNumeral numeral = hourNumeral(clock, sheet_->style.reading);
+        const double base = top + padding + capHeight(type.hour) + 1;
+        const double left = sheet_->page.left;
+        PaperMarks marks{TextMark{{left, base}, plainLine(numeral.large), type.hour}};
+        if (!numeral.small.empty()) {
+            marks.emplace_back(TextMark{{left + 2, base + lineHeight(type.hourPart)},
+                                        plainLine(numeral.small),
+                                        type.hourPart});
+        }
+        return marks;
     }
 
     void writeFold(const Stretch& stretch)
     {
         const PaperFont& font = sheet_->type.detail;
-        const double top = block_.height;
-        const double bottom = top + lineHeight(font) + 4;
-        drawGround(stretch, top, bottom);
-        const ReadingStyle& reading = sheet_->style.reading;
-        const QString text =
-            plainLine(clockText(sheet_->plan, stretch.when.start, reading)) + u" to "_s +
-            plainLine(clockText(sheet_->plan, stretch.when.end, reading)) + u": nothing to do"_s;
         const Column& column = sheet_->page.cooks.front();
-        block_.marks.emplace_back(
-            TextMark{{column.left + 4, (top + bottom + capHeight(font)) / 2},
+        const ReadingStyle& reading = sheet_->style.reading;
+        const double bottom = lineHeight(font) + 4;
+        rule();
+        drawGround(stretch, 0, bottom);
+        const QString text =
+            u"%1 to %2: %3"_s.arg(plainLine(clockText(sheet_->plan, stretch.when.start, reading)),
+                                  plainLine(clockText(sheet_->plan, stretch.when.end, reading)),
+                                  row_->isBusy ? u"nothing new to begin"_s : u"nothing to do"_s);
+        block().marks.emplace_back(
+            TextMark{{column.left + 4, (bottom + capHeight(font)) / 2},
                      shortened(text, font, sheet_->page.right - column.left - 4),
                      font});
-        block_.height = bottom;
-    }
-
-    [[nodiscard]] double leastNumeral() const
-    {
-        const HourNumeral numeral = hourNumeral(row_->clock, sheet_->style.reading);
-        return lineHeight(sheet_->type.hour) + 4 +
-               (numeral.small.empty() ? 0 : lineHeight(sheet_->type.hourPart));
-    }
-
-    void drawNumeral(double top)
-    {
-        const HourNumeral numeral = hourNumeral(row_->clock, sheet_->style.reading);
-        const SheetType& type = sheet_->type;
-        const double base = top + padding + capHeight(type.hour) + 1;
-        block_.marks.emplace_back(
-            TextMark{{sheet_->page.left, base}, plainLine(numeral.large), type.hour});
-        if (!numeral.small.empty()) {
-            block_.marks.emplace_back(
-                TextMark{{sheet_->page.left + 2, base + lineHeight(type.hourPart)},
-                         plainLine(numeral.small),
-                         type.hourPart});
-        }
+        block().height = bottom;
     }
 
     /// Strips, quarter ticks and the lines between the columns.
     void drawGround(const Stretch& stretch, double top, double bottom)
     {
-        const PaperMarks strips = stripMarks(*sheet_, *strips_, stretch, top, bottom);
-        block_.marks.insert(block_.marks.end(), strips.begin(), strips.end());
+        PaperMarks& marks = block().marks;
+        const PaperMarks strips = stripMarks(*sheet_, *tracks_, stretch, top, bottom);
+        marks.insert(marks.end(), strips.begin(), strips.end());
         for (const Column& column : sheet_->page.cooks) {
-            block_.marks.emplace_back(
-                LineMark{{column.left, top}, {column.left, bottom}, ruleWidth});
+            marks.emplace_back(LineMark{{column.left, top}, {column.left, bottom}, ruleWidth});
         }
         if (row_->isFold) {
             return;
@@ -161,77 +186,23 @@ private:
                 const double share = static_cast<double>((at - stretch.when.start).count()) /
                                      static_cast<double>(stretch.when.length().count());
                 const double y = top + (bottom - top) * share;
-                block_.marks.emplace_back(LineMark{{right - tickLength, y}, {right, y}, ruleWidth});
+                marks.emplace_back(LineMark{{right - tickLength, y}, {right, y}, ruleWidth});
             }
         }
     }
 
-    void writeServing(const SheetServing& serving)
-    {
-        constexpr double gap = 8;
-        const SheetType& type = sheet_->type;
-        const SheetGeometry& page = sheet_->page;
-        const double top = block_.height;
-        const double barHeight = lineHeight(type.serving) + 3;
-        const QString number = QString::number(serving.number);
-        const double box = std::max(barHeight, textWidth(number, type.serving) + 8);
-        const double left = page.left + box + gap;
-        rule(top);
-        block_.marks.emplace_back(FillMark{{page.left, top, box, barHeight}, Ink::Black});
-        const double base = top + (barHeight + capHeight(type.serving)) / 2;
-        block_.marks.emplace_back(
-            TextMark{{page.left + (box - textWidth(number, type.serving)) / 2, base},
-                     number,
-                     type.serving,
-                     Ink::White});
-        double bottom = top;
-        double lineWidth = 0;
-        const QStringList lines =
-            brokenLines(servingText(*sheet_, serving), type.serving, {page.right - left, 0, 3});
-        for (const QString& line : lines) {
-            block_.marks.emplace_back(TextMark{{left, base + (bottom - top)}, line, type.serving});
-            lineWidth = textWidth(line, type.serving);
-            bottom += bottom == top ? barHeight : lineHeight(type.serving);
-        }
-        bottom = std::max(bottom, top + barHeight);
-        block_.height = writeHelpings(serving, {left + lineWidth + gap, base}, bottom, left);
-        block_.marks.emplace_back(
-            FillMark{{page.left, block_.height, page.width(), servingFoot}, Ink::Black});
-        block_.height += servingFoot;
-    }
-
-    /// Who gets what: at the right of the bar if there is room, else under it. Its bottom.
-    double writeHelpings(const SheetServing& serving, const QPointF& beside, double bottom,
-                         double left)
-    {
-        constexpr int mostLines = 6;
-        const PaperFont& font = sheet_->type.helpings;
-        const QString text = helpingsText(serving);
-        const double width = textWidth(text, font);
-        const double right = sheet_->page.right;
-        if (beside.x() + width <= right) {
-            block_.marks.emplace_back(TextMark{{right - width, beside.y()}, text, font});
-            return bottom;
-        }
-        for (const QString& line : brokenLines(text, font, {right - left, 0, mostLines})) {
-            block_.marks.emplace_back(
-                TextMark{{left, bottom + lineHeight(font) * 0.75}, line, font});
-            bottom += lineHeight(font);
-        }
-        return bottom + 2;
-    }
-
     const Sheet* sheet_;
-    const OvenStrips* strips_;
+    const OvenTracks* tracks_;
     const SheetRow* row_;
-    SheetBlock block_;
+    bool hasNumeral_ = false;
+    std::vector<SheetBlock> blocks_;
 };
 
 } // namespace
 
-SheetBlock layOutRow(const Sheet& sheet, const OvenStrips& strips, const SheetRow& row)
+std::vector<SheetBlock> layOutRow(const Sheet& sheet, const OvenTracks& tracks, const SheetRow& row)
 {
-    return RowWriter{sheet, strips, row}.write();
+    return RowWriter{sheet, tracks, row}.write();
 }
 
 } // namespace suppertide::ui

@@ -15,6 +15,8 @@ struct SheetBlock
     PaperMarks marks; // from the block's top, x from the paper's left
     std::size_t day = 0;
     bool isDayHeading = false;
+    bool continues = false; // the block before it
+    PaperMarks atHead;      // also drawn if it is the first of a page
 };
 
 /// One sheet: the plan for the cooks whose columns it has.
@@ -26,6 +28,7 @@ struct Sheet
     SheetType type;
     SheetGeometry page;
     DishPatterns patterns;
+    double bodyHeight = 0; // of a page, between head and foot
 };
 
 /// Takes the marks of a part into the block, as far down as `top`.

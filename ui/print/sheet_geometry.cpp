@@ -10,10 +10,14 @@ constexpr double pointsPerMillimetre = 72.0 / 25.4;
 constexpr double sideMargin = 15 * pointsPerMillimetre;
 constexpr double headMargin = 12 * pointsPerMillimetre;
 constexpr double footMargin = 8 * pointsPerMillimetre;
-constexpr double hourWidth = 42;
-constexpr double largeHourWidth = 56;
-constexpr double firstStripWidth = 60;
-constexpr double stripWidth = 44;
+struct Widths
+{
+    double hour;
+    double firstStrip;
+    double furtherStrip;
+};
+constexpr Widths normalWidths{42, 60, 44};
+constexpr Widths largeWidths{56, 66, 52};
 
 } // namespace
 
@@ -37,16 +41,19 @@ SheetGeometry sheetGeometry(const PageStyle& style, const std::vector<OvenIndex>
     page.right = page.paper.width() - sideMargin;
     page.top = headMargin;
     page.bottom = page.paper.height() - footMargin;
-    const double hour = style.text == TextSize::Large ? largeHourWidth : hourWidth;
-    page.hour = {page.left, page.left + hour};
+    const Widths& widths = style.text == TextSize::Large ? largeWidths : normalWidths;
+    page.hour = {page.left, page.left + widths.hour};
 
     const double wanted =
-        ovens.empty() ? 0 : firstStripWidth + stripWidth * static_cast<double>(ovens.size() - 1);
-    const double room = page.width() / 2 - hour;
+        ovens.empty()
+            ? 0
+            : widths.firstStrip + widths.furtherStrip * static_cast<double>(ovens.size() - 1);
+    const double room = page.width() / 2 - widths.hour;
     const double shrink = wanted > room ? room / wanted : 1;
     double at = page.hour.right;
     for (const OvenIndex oven : ovens) {
-        const double width = shrink * (page.strips.empty() ? firstStripWidth : stripWidth);
+        const double width =
+            shrink * (page.strips.empty() ? widths.firstStrip : widths.furtherStrip);
         page.strips.push_back({oven, {at, at + width}});
         at += width;
     }

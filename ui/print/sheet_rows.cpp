@@ -9,8 +9,10 @@ namespace suppertide::ui {
 
 namespace {
 
-constexpr Minutes hour{60};
+constexpr Minutes wholeHour{60};
 constexpr std::size_t mostCooksBesideEachOther = 2;
+/// Adults read English prose silently at about 240 words a minute (from memory).
+constexpr std::ptrdiff_t wordsInFiveMinutes = 5 * 240;
 
 using Owners = std::vector<std::size_t>;
 
@@ -194,12 +196,62 @@ bool isWorthARow(const std::vector<RowPart>& parts)
     });
 }
 
-SheetRow foldRow(std::size_t day, const Interval& when, const ClockTime& clock, std::size_t columns)
+/// Whether a step of these cooks that takes attention runs on into an interval.
+bool isBusyIn(const PerHourPlan& plan, const SheetCooks& cooks, const Ownership& owners,
+              const Interval& when)
+{
+    const auto isTheirs = [&](const SheetStep& step) {
+        const Owners& of = owners.of(step);
+        return std::find_first_of(of.begin(), of.end(), cooks.begin(), cooks.end()) != of.end();
+    };
+    for (const SheetDay& day : plan.days) {
+        for (const SheetHour& hour : day.hours) {
+            for (const SheetStep& step : hour.steps) {
+                if (step.attention.percent() > 0 && isTheirs(step) &&
+                    when.overlaps({step.start, step.end})) {
+                    return true;
+                }
+            }
+        }
+    }
+    return false;
+}
+
+/// Nothing is left to do after the hour's last serving.
+bool endsBare(const SheetRow& row)
+{
+    const auto* last = std::get_if<Stretch>(&row.parts.back());
+    return row.parts.size() > 1 && last != nullptr && HourCutter::isBare(*last);
+}
+
+/// Words that a cook reads of the whole plan.
+std::ptrdiff_t wordCount(const PerHourPlan& plan)
+{
+    std::ptrdiff_t count = 0;
+    const auto add = [&count](const std::string& text) {
+        count += text.empty() ? 0 : 1 + std::count(text.begin(), text.end(), ' ');
+    };
+    for (const SheetDay& day : plan.days) {
+        for (const SheetHour& hour : day.hours) {
+            for (const SheetStep& step : hour.steps) {
+                add(step.deed);
+                add(step.detail);
+                std::for_each(step.amounts.begin(), step.amounts.end(), add);
+            }
+            for (const SheetNote& note : hour.notes) {
+                add(note.text);
+            }
+        }
+    }
+    return count;
+}
+
+SheetRow foldRow(std::size_t day, const Interval& when, bool isBusy, std::size_t columns)
 {
     Stretch nothing;
     nothing.when = when;
     nothing.columns.resize(columns);
-    return {day, when, clock, true, {nothing}};
+    return {day, when, true, isBusy, {nothing}};
 }
 
 } // namespace
@@ -226,7 +278,7 @@ std::vector<SheetRow> sheetRowsOf(const PerHourPlan& plan, const SheetCooks& coo
     for (std::size_t day = 0; day < plan.days.size(); ++day) {
         const auto& hours = plan.days[day].hours;
         for (std::size_t at = 0; at < hours.size(); ++at) {
-            Interval when{hours[at].start, hours[at].start + hour};
+            Interval when{hours[at].start, hours[at].start + wholeHour};
             if (at + 1 < hours.size()) {
                 when.end = std::min(when.end, hours[at + 1].start);
             }
@@ -236,10 +288,15 @@ std::vector<SheetRow> sheetRowsOf(const PerHourPlan& plan, const SheetCooks& coo
             }
             if (!rows.empty() && rows.back().day == day && rows.back().when.end < when.start) {
                 const Interval gap{rows.back().when.end, when.start};
-                const CivilTime from = plan.plan->formulation->calendar.civil(gap.start);
-                rows.push_back(foldRow(day, gap, from.clock, cooks.size()));
+                rows.push_back(foldRow(day, gap, isBusyIn(plan, cooks, owners, gap), cooks.size()));
             }
-            rows.push_back({day, when, hours[at].civil.clock, false, std::move(parts)});
+            rows.push_back({day, when, false, false, std::move(parts)});
+        }
+    }
+    for (SheetRow& row : rows) {
+        const bool isLastOfDay = &row == &rows.back() || (&row + 1)->day != row.day;
+        if (isLastOfDay && endsBare(row)) {
+            row.parts.pop_back();
         }
     }
     return rows;
@@ -250,7 +307,8 @@ std::vector<SheetCooks> sheetsOf(const PerHourPlan& plan, bool isOneCookEach)
     // Without cooks there is one column that names nobody.
     SheetCooks all(std::max<std::size_t>(1, plan.cookNames.size()));
     std::iota(all.begin(), all.end(), std::size_t{0});
-    if (!isOneCookEach && all.size() <= mostCooksBesideEachOther) {
+    const bool isShort = wordCount(plan) <= wordsInFiveMinutes;
+    if (!isOneCookEach && isShort && all.size() <= mostCooksBesideEachOther) {
         return {all};
     }
     std::vector<SheetCooks> sheets;

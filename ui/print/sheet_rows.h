@@ -31,8 +31,8 @@ struct SheetRow
 {
     std::size_t day = 0; // index into PerHourPlan::days
     Interval when;
-    ClockTime clock;     // at its start
-    bool isFold = false; // nothing happens: one stretch without entries
+    bool isFold = false; // nothing begins: one stretch without entries
+    bool isBusy = false; // of a fold: something that began before still takes attention
     std::vector<RowPart> parts;
 };
 
@@ -43,7 +43,8 @@ using SheetCooks = std::vector<std::size_t>;
 /// its dish, else with the first cook; so does a fetch; a note that names none is for every column.
 [[nodiscard]] std::vector<SheetRow> sheetRowsOf(const PerHourPlan& plan, const SheetCooks& cooks);
 
-/// One sheet for up to two cooks, else a sheet for each of them. At least one.
+/// One sheet for up to two cooks who read it in five minutes, else a sheet for each of them. At
+/// least one.
 [[nodiscard]] std::vector<SheetCooks> sheetsOf(const PerHourPlan& plan, bool isOneCookEach);
 
 } // namespace suppertide::ui

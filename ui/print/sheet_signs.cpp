@@ -14,20 +14,8 @@ QPolygonF noteOutline(const QRectF& box)
 
 } // namespace
 
-NoteShape noteShapeOf(Attention attention)
+PaperMarks noteSign(NoteShape shape, const QRectF& box)
 {
-    if (attention.percent() >= 100) {
-        return NoteShape::Undivided;
-    }
-    if (attention.percent() >= 60) {
-        return NoteShape::HandsOn;
-    }
-    return attention.percent() >= 1 ? NoteShape::KeepAnEye : NoteShape::Unattended;
-}
-
-PaperMarks noteSign(NoteShape shape, const QPointF& topLeft)
-{
-    const QRectF box{topLeft, QSizeF{noteWidth, noteHeight}};
     PaperMarks marks{ShapeMark{noteOutline(box)}};
     switch (shape) {
     case NoteShape::Undivided:

@@ -2,26 +2,14 @@
 // step takes, the tick box, the caution triangle, the cold box.
 #pragma once
 
-#include "core/quantity/quantity.h"
 #include "ui/print/paper_marks.h"
+#include "ui/print/sheet_words.h"
 
 namespace suppertide::ui {
 
-inline constexpr double noteWidth = 12;
-inline constexpr double noteHeight = 8;
+inline constexpr QSizeF noteSize{12, 8};
 
-/// How a step is drawn: like accented, full, half and open notes.
-enum class NoteShape
-{
-    Undivided, // 100 %
-    HandsOn,   // 60 … 99 %
-    KeepAnEye, // 1 … 59 %
-    Unattended // 0 %
-};
-
-[[nodiscard]] NoteShape noteShapeOf(Attention attention);
-
-[[nodiscard]] PaperMarks noteSign(NoteShape shape, const QPointF& topLeft);
+[[nodiscard]] PaperMarks noteSign(NoteShape shape, const QRectF& box);
 [[nodiscard]] PaperMarks cautionSign(const QPointF& topLeft, double size);
 /// Food that comes out of the cold, or goes into it.
 [[nodiscard]] PaperMarks coldSign(const QPointF& topLeft);

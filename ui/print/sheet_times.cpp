@@ -2,8 +2,6 @@
 
 #include <fmt/core.h>
 
-#include <cmath>
-
 namespace suppertide::ui {
 
 namespace {
@@ -20,18 +18,9 @@ const char* halfOfDay(int hour)
 
 } // namespace
 
-std::string clockText(const ClockTime& clock, const ReadingStyle& style)
-{
-    if (style.clock12) {
-        return fmt::format("{}:{:02} {}", hourOf12(clock.hour), clock.minute,
-                           halfOfDay(clock.hour));
-    }
-    return fmt::format("{:02}:{:02}", clock.hour, clock.minute);
-}
-
 std::string clockText(const PerHourPlan& plan, PlanTime time, const ReadingStyle& style)
 {
-    return clockText(plan.plan->formulation->calendar.civil(time).clock, style);
+    return timeText(plan.plan->formulation->calendar, time, std::nullopt, style);
 }
 
 HourNumeral hourNumeral(const ClockTime& clock, const ReadingStyle& style)
@@ -48,11 +37,8 @@ std::string knobText(std::optional<int> celsius, const ReadingStyle& style)
     if (!celsius) {
         return "off";
     }
-    if (style.fahrenheit) {
-        const double fahrenheit = *celsius * 9.0 / 5.0 + 32.0;
-        return fmt::format("{}°", std::lround(fahrenheit / 5) * 5);
-    }
-    return fmt::format("{}°", *celsius);
+    const std::string text = temperatureText(*celsius, style);
+    return text.substr(0, text.rfind(' ')) + "°";
 }
 
 } // namespace suppertide::ui

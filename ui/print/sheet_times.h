@@ -8,7 +8,6 @@
 namespace suppertide::ui {
 
 /// "19:30", "7:30 pm".
-[[nodiscard]] std::string clockText(const ClockTime& clock, const ReadingStyle& style);
 [[nodiscard]] std::string clockText(const PerHourPlan& plan, PlanTime time,
                                     const ReadingStyle& style);
 
@@ -21,7 +20,7 @@ struct HourNumeral
 };
 [[nodiscard]] HourNumeral hourNumeral(const ClockTime& clock, const ReadingStyle& style);
 
-/// "150°", "300°", "off"; Fahrenheit rounded to 5°, as oven knobs are marked.
+/// "150°", "300°", "off".
 [[nodiscard]] std::string knobText(std::optional<int> celsius, const ReadingStyle& style);
 
 } // namespace suppertide::ui

@@ -21,7 +21,7 @@ struct Supper
 {
     SheetBuilder sheet{friday};
     CookIndex maren = sheet.cook("Maren");
-    CookIndex jory = sheet.cook("Jory");
+    CookIndex jory = sheet.cook("Jory", sat(16, 0));
     OvenIndex oven = sheet.oven("Oven", 2, 250);
     OvenIndex grill = sheet.oven("Grill", 1, 230);
     DishId soup = sheet.dish("soup", "Chilled beetroot soup", 1);

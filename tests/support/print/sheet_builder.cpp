@@ -5,21 +5,6 @@
 
 namespace suppertide::ui::test {
 
-namespace {
-
-std::string dayName(const CivilDate& date)
-{
-    constexpr const char* names[]{"Monday", "Tuesday",  "Wednesday", "Thursday",
-                                  "Friday", "Saturday", "Sunday"};
-    constexpr const char* months[]{"January",   "February", "March",    "April",
-                                   "May",       "June",     "July",     "August",
-                                   "September", "October",  "November", "December"};
-    return std::string{names[static_cast<std::size_t>(weekdayOf(date))]} + " " +
-           std::to_string(date.day) + " " + months[date.month - 1];
-}
-
-} // namespace
-
 SheetBuilder::SheetBuilder(const CivilDate& first)
 {
     const TimeZone zone = TimeZone::find("Europe/London").value();
@@ -31,11 +16,13 @@ PlanTime SheetBuilder::at(const On& time) const
     return formulation_.calendar.planTime(CivilTime{time.date, {time.hour, time.minute}});
 }
 
-CookIndex SheetBuilder::cook(const std::string& name)
+CookIndex SheetBuilder::cook(const std::string& name, const std::optional<On>& from)
 {
     words.cookNames.push_back(name);
     Cook cook;
     cook.id = name;
+    constexpr Minutes week{7 * 24 * 60};
+    cook.free = {{from ? at(*from) : planTime(0), planTime(0) + week}};
     formulation_.cookNames.push_back(name);
     return formulation_.problem.cooks.push_back(std::move(cook));
 }
@@ -168,7 +155,7 @@ PerHourPlan SheetBuilder::build() const
     sheet.table = table_;
     for (const auto& [start, hour] : hours_) {
         if (sheet.days.empty() || sheet.days.back().date != hour.civil.date) {
-            sheet.days.push_back({hour.civil.date, dayName(hour.civil.date), {}});
+            sheet.days.push_back({hour.civil.date, dayText(hour.civil.date), {}});
         }
         SheetHour sorted = hour;
         std::stable_sort(sorted.steps.begin(), sorted.steps.end(),

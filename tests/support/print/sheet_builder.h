@@ -34,7 +34,8 @@ public:
 
     [[nodiscard]] PlanTime at(const On& time) const;
 
-    CookIndex cook(const std::string& name);
+    /// Free all the time, or from then on.
+    CookIndex cook(const std::string& name, const std::optional<On>& from = {});
     OvenIndex oven(const std::string& name, std::int64_t shelves, int maxC);
     DishId dish(const std::string& id, const std::string& name, int course);
 
