@@ -36,6 +36,8 @@ int main(int argc, char** argv)
         return 2;
     }
     const std::filesystem::path folder{argv[1]};
+    auto american = suppertide::ui::test::exampleSheet();
+    american.style = {true, true};
     const auto example = suppertide::ui::test::exampleSheet();
     const auto crowded = suppertide::ui::test::crowdedSheet();
     PageStyle large;
@@ -44,11 +46,10 @@ int main(int argc, char** argv)
     letter.paper = PaperSize::Letter;
     PageStyle largeLetter = large;
     largeLetter.paper = PaperSize::Letter;
-    largeLetter.reading = {true, true};
     const bool isDone = draw(example, folder / "a4.pdf", {}) &&
                         draw(example, folder / "letter.pdf", letter) &&
                         draw(example, folder / "a4-large.pdf", large) &&
-                        draw(example, folder / "letter-large.pdf", largeLetter) &&
+                        draw(american, folder / "letter-large.pdf", largeLetter) &&
                         draw(crowded, folder / "three-cooks.pdf", {});
     return isDone ? 0 : 1;
 }

@@ -15,13 +15,13 @@ namespace suppertide::ui {
 class DishPatterns
 {
 public:
-    /// Dishes without a look take the next free ones in order of courses.
+    /// Dishes without a look take the next free ones in order of the menu.
     DishPatterns(const PerHourPlan& plan, const std::map<DishId, int>& looks);
 
     [[nodiscard]] std::optional<Pattern> find(const std::optional<DishId>& dish) const;
     /// "Braised shoulder"; empty if unknown.
     [[nodiscard]] std::string nameOf(const DishId& dish) const;
-    /// Dishes of the plan in order of courses.
+    /// Dishes of the plan in order of the menu.
     [[nodiscard]] const std::vector<DishId>& dishes() const { return dishes_; }
 
 private:

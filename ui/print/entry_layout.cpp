@@ -20,8 +20,9 @@ constexpr double rightInset = 4;
 constexpr double wordGap = 6;
 // Together they stay below the height of a Letter page, in the large type too.
 constexpr int mostDeedLines = 4;
-constexpr int mostDetailLines = 10;
+constexpr int mostDetailLines = 9;
 constexpr int mostAmountLines = 8;
+constexpr int mostAfterLines = 3;
 constexpr int mostCautionLines = 14;
 
 /// Writes lines of text downwards from a left edge.
@@ -128,12 +129,13 @@ SheetBlock layOutStep(const Sheet& sheet, const SheetStep& step, std::size_t col
     const double left = textLeft(sheet, column);
     SheetBlock block;
     Writer writer{block.marks, left, column.right - rightInset - left};
-    writer.writeTimed(plainLine(clockText(sheet.plan, step.start, sheet.style.reading)),
-                      plainLine(step.deed), sheet.type);
+    writer.writeTimed(plainLine(clockText(sheet.plan, step.start)), plainLine(step.deed),
+                      sheet.type);
     QStringList details{companyOf(sheet, step, columnIndex), plainLine(step.detail)};
     details.removeAll(QString{});
     writer.write(details.join(u" · "), sheet.type.detail, mostDetailLines);
     writer.write(amountsText(step), sheet.type.detail, mostAmountLines);
+    writer.write(plainLine(step.after), sheet.type.detail, mostAfterLines);
 
     const double boxTop = 2;
     const double noteTop = boxTop + box + 3;
@@ -158,8 +160,8 @@ SheetBlock layOutFetch(const Sheet& sheet, const SheetFetch& fetch, std::size_t 
     const double left = textLeft(sheet, column);
     SheetBlock block;
     Writer writer{block.marks, left, column.right - rightInset - left};
-    writer.writeTimed(plainLine(clockText(sheet.plan, fetch.at, sheet.style.reading)),
-                      plainLine(fetch.text), sheet.type);
+    writer.writeTimed(plainLine(clockText(sheet.plan, fetch.at)), plainLine(fetch.text),
+                      sheet.type);
     const double boxTop = 2;
     block.marks.push_back(tickBox({column.left + boxInset, boxTop}, box));
     const PaperMarks cold = coldSign({column.left + barInset - 0.5, boxTop + 0.5});
@@ -196,8 +198,7 @@ SheetBlock layOutTable(const Sheet& sheet, const SheetTable& table, std::size_t 
 {
     constexpr double inset = 5;
     const Column& column = sheet.page.cooks[columnIndex];
-    const QString text =
-        u"At table to "_s + plainLine(clockText(sheet.plan, table.when.end, sheet.style.reading));
+    const QString text = u"At table to "_s + plainLine(clockText(sheet.plan, table.when.end));
     const double left = column.left + barInset;
     const double width = column.width() - barInset - rightInset;
     const PaperFont& font = sheet.type.detail;

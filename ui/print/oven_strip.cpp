@@ -215,10 +215,10 @@ private:
     void drawTurn(const SheetOvenTurn& turn, double top)
     {
         const PaperFont& font = sheet_->type.knob;
-        const ReadingStyle& reading = sheet_->style.reading;
+        const ReadingStyle& reading = sheet_->plan.style;
         // The row says whether it is am or pm.
-        const QString time =
-            plainLine(clockText(sheet_->plan, turn.at, reading)).section(QLatin1Char(' '), 0, 0);
+        const std::string clock = clockText(sheet_->plan, turn.at);
+        const QString time = plainLine(clock.substr(0, clock.find(' ')));
         const QString knob = plainLine(knobText(turn.setC, reading));
         const double width = std::max(textWidth(time, font), textWidth(knob, font) + 6) + 1;
         const double left = column_.left + 0.5;

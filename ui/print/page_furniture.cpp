@@ -78,8 +78,7 @@ QString arrivalOf(const Sheet& sheet, std::size_t cook, std::size_t day)
             const bool isToday =
                 formulation.calendar.civil(free.start).date == sheet.plan.days[day].date;
             return free.start > first && isToday
-                       ? u"from "_s +
-                             plainLine(clockText(sheet.plan, free.start, sheet.style.reading))
+                       ? u"from "_s + plainLine(clockText(sheet.plan, free.start))
                        : QString{};
         }
     }
@@ -228,7 +227,7 @@ SheetBlock layOutHead(const Sheet& sheet, std::size_t day)
     at = std::max(at, page.top + lineHeight(type.title));
     writeRight(head.marks, {page.right, base}, heading, type.day);
 
-    const QString owner = sheetOwner(sheet);
+    const QString owner = shortened(sheetOwner(sheet), type.day, page.width() / 2);
     const double ownerWidth = owner.isEmpty() ? 0 : textWidth(owner, type.day) + gap;
     at += lineHeight(type.subtitle);
     writeLeft(head.marks, {page.left, at},
@@ -257,7 +256,7 @@ SheetBlock layOutFoot(const Sheet& sheet, const PageNumber& number)
     writeLeft(foot.marks, {page.left, second}, plainLine(localCodesPrevail), font);
     writeRight(foot.marks, {page.right, second}, u"Page %1 of %2"_s.arg(number.page).arg(number.of),
                font);
-    foot.height = second + 2;
+    foot.height = second + 3;
     return foot;
 }
 

@@ -3,7 +3,7 @@
 
 #include <map>
 
-#include "core/sheet/per_hour_plan.h"
+#include "core/occasion/occasion.h"
 
 namespace suppertide::ui {
 
@@ -23,7 +23,7 @@ struct PageStyle
 {
     PaperSize paper = PaperSize::A4;
     TextSize text = TextSize::Normal;
-    ReadingStyle reading;
+
     std::map<DishId, int> looks; // as on the timeline (0 = A); dishes not here take the next free
 };
 

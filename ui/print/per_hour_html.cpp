@@ -62,9 +62,7 @@ std::string sentences(const std::vector<std::string>& parts)
 class HtmlWriter
 {
 public:
-    HtmlWriter(const PerHourPlan& plan, const ReadingStyle& reading)
-        : plan_(&plan), reading_(&reading), patterns_(plan, {})
-    {}
+    explicit HtmlWriter(const PerHourPlan& plan) : plan_(&plan), patterns_(plan, {}) {}
 
     [[nodiscard]] std::string write()
     {
@@ -107,7 +105,7 @@ private:
 
     [[nodiscard]] std::string clock(PlanTime time) const
     {
-        return escaped(clockText(*plan_, time, *reading_));
+        return escaped(clockText(*plan_, time));
     }
 
     /// In the paper's order: at one time a serving before what begins with it.
@@ -154,7 +152,8 @@ private:
     {
         const std::string dish = step.dish ? patterns_.nameOf(*step.dish) : std::string{};
         return sentences({step.deed, step.detail, fmt::format("{}", fmt::join(step.amounts, ", ")),
-                          names(step.cooks), std::string{nameOf(noteShapeOf(step.attention))},
+                          step.after, names(step.cooks),
+                          std::string{nameOf(noteShapeOf(step.attention))},
                           dish.empty() ? dish : "For: " + dish});
     }
 
@@ -170,21 +169,20 @@ private:
         const std::size_t cook = table.cook.value();
         const std::string name = cook < plan_->cookNames.size() ? plan_->cookNames[cook] : "";
         return sentences(
-            {fmt::format("{} at table to {}", name, clockText(*plan_, table.when.end, *reading_))});
+            {fmt::format("{} at table to {}", name, clockText(*plan_, table.when.end))});
     }
 
     const PerHourPlan* plan_;
-    const ReadingStyle* reading_;
     DishPatterns patterns_;
     std::string html_;
 };
 
 } // namespace
 
-std::string perHourHtml(const PerHourPlan& plan, const ReadingStyle& reading)
+std::string perHourHtml(const PerHourPlan& plan)
 {
     expects(plan.plan != nullptr && plan.plan->formulation != nullptr, "a sheet of a plan");
-    return HtmlWriter{plan, reading}.write();
+    return HtmlWriter{plan}.write();
 }
 
 } // namespace suppertide::ui

@@ -8,6 +8,6 @@
 
 namespace suppertide::ui {
 
-[[nodiscard]] std::string perHourHtml(const PerHourPlan& plan, const ReadingStyle& reading = {});
+[[nodiscard]] std::string perHourHtml(const PerHourPlan& plan);
 
 } // namespace suppertide::ui

@@ -24,7 +24,7 @@ constexpr Minutes mostOfAnHour{45};
 constexpr double tickLength = 5;
 constexpr Minutes quarter{15};
 
-/// What a stretch needs at least besides the entries, on a page that may hold a serving bar too.
+/// What a page holds besides the entries of a stretch: rules, padding, mostly a serving bar too.
 constexpr double roomBesideEntries = 60;
 
 bool isBare(const Stretch& stretch)
@@ -70,6 +70,9 @@ private:
     void writeServing(const SheetServing& serving)
     {
         const SheetBlock bar = layOutServing(*sheet_, serving);
+        if (block().height > 0 && block().height + bar.height > sheet_->bodyHeight) {
+            begin(true);
+        }
         place(block().marks, bar.marks, block().height);
         block().height += bar.height;
     }
@@ -127,6 +130,8 @@ private:
             block().marks.insert(block().marks.end(), numeral.begin(), numeral.end());
         } else if (!isRest && top <= 0) {
             block().atHead = numeral;
+            block().atHead.emplace_back(
+                LineMark{{sheet_->page.left, 0}, {sheet_->page.right, 0}, ruleWidth});
         }
         hasNumeral_ = true;
         block().marks.insert(block().marks.end(), entries.begin(), entries.end());
@@ -137,7 +142,7 @@ private:
     {
         const SheetType& type = sheet_->type;
         const ClockTime clock = sheet_->plan.plan->formulation->calendar.civil(time).clock;
-        const HourNumeral numeral = hourNumeral(clock, sheet_->style.reading);
+        const HourNumeral numeral = hourNumeral(clock, sheet_->plan.style);
         const double base = top + padding + capHeight(type.hour) + 1;
         const double left = sheet_->page.left;
         PaperMarks marks{TextMark{{left, base}, plainLine(numeral.large), type.hour}};
@@ -153,13 +158,12 @@ private:
     {
         const PaperFont& font = sheet_->type.detail;
         const Column& column = sheet_->page.cooks.front();
-        const ReadingStyle& reading = sheet_->style.reading;
         const double bottom = lineHeight(font) + 4;
         rule();
         drawGround(stretch, 0, bottom);
         const QString text =
-            u"%1 to %2: %3"_s.arg(plainLine(clockText(sheet_->plan, stretch.when.start, reading)),
-                                  plainLine(clockText(sheet_->plan, stretch.when.end, reading)),
+            u"%1 to %2: %3"_s.arg(plainLine(clockText(sheet_->plan, stretch.when.start)),
+                                  plainLine(clockText(sheet_->plan, stretch.when.end)),
                                   row_->isBusy ? u"nothing new to begin"_s : u"nothing to do"_s);
         block().marks.emplace_back(
             TextMark{{column.left + 4, (bottom + capHeight(font)) / 2},

@@ -19,8 +19,7 @@ constexpr int mostHelpingLines = 6;
 
 QString titleOf(const Sheet& sheet, const SheetServing& serving)
 {
-    return plainLine(clockText(sheet.plan, serving.at, sheet.style.reading)) + u"  "_s +
-           plainLine(serving.text);
+    return plainLine(clockText(sheet.plan, serving.at)) + u"  "_s + plainLine(serving.text);
 }
 
 QString helpingsOf(const SheetServing& serving)

@@ -236,6 +236,7 @@ std::ptrdiff_t wordCount(const PerHourPlan& plan)
             for (const SheetStep& step : hour.steps) {
                 add(step.deed);
                 add(step.detail);
+                add(step.after);
                 std::for_each(step.amounts.begin(), step.amounts.end(), add);
             }
             for (const SheetNote& note : hour.notes) {

@@ -18,9 +18,9 @@ const char* halfOfDay(int hour)
 
 } // namespace
 
-std::string clockText(const PerHourPlan& plan, PlanTime time, const ReadingStyle& style)
+std::string clockText(const PerHourPlan& plan, PlanTime time)
 {
-    return timeText(plan.plan->formulation->calendar, time, std::nullopt, style);
+    return timeText(plan.plan->formulation->calendar, time, std::nullopt, plan.style);
 }
 
 HourNumeral hourNumeral(const ClockTime& clock, const ReadingStyle& style)

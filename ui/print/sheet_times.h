@@ -8,8 +8,7 @@
 namespace suppertide::ui {
 
 /// "19:30", "7:30 pm".
-[[nodiscard]] std::string clockText(const PerHourPlan& plan, PlanTime time,
-                                    const ReadingStyle& style);
+[[nodiscard]] std::string clockText(const PerHourPlan& plan, PlanTime time);
 
 /// The numeral of an hour row, and the small text under it: "19" and "", "7" and "pm"; a row that
 /// begins within an hour has ":30" there.

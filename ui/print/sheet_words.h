@@ -7,7 +7,8 @@
 
 namespace suppertide::ui {
 
-inline constexpr std::string_view doesNotHold = "This plan does not hold yet:";
+inline constexpr std::string_view doesNotHold =
+    "Not yet settled: this plan cannot be cooked as it stands.";
 inline constexpr std::string_view throughout = "Throughout";
 inline constexpr std::string_view localCodesPrevail =
     "Where local food-safety codes ask for more than this plan, they prevail.";

@@ -66,8 +66,9 @@ void addAfternoon(Supper& at)
     sheet.step(sat(16, 12), 28_min, handsOn, {"Maren"}, at.tartlets,
                {"Trout cream", "28 min", {"300 g smoked trout", "200 g soured cream", "1 lemon"}});
     sheet.note(sat(16, 45), "In the fridge by 16:45; warm 2 h at the most", {"Maren"});
-    sheet.step(sat(17, 20), 30_min, handsOn, {"Jory"}, at.roots,
-               {"Peel the roots", "finger thick · 30 min", {"1.2 kg roots"}});
+    sheet.step(
+        sat(17, 20), 30_min, handsOn, {"Jory"}, at.roots,
+        {"Peel the roots", "finger thick · 30 min", {"1.2 kg roots"}, "then dry, at most 2 h"});
     sheet.step(sat(17, 25), 22_min, handsOn, {"Maren"}, at.squash,
                {"Cut the squash", "scoop, salt · 22 min", {"1 squash"}});
     sheet.step(sat(17, 50), 25_min, keepAnEye, {"Maren"}, at.squash,
@@ -119,8 +120,8 @@ void addLastCourses(Supper& at)
     SheetBuilder& sheet = at.sheet;
     sheet.step(sat(20, 5), 20_min, keepAnEye, {"Maren"}, at.shoulder,
                {"Reduce the sauce", "wide pan · 20 min", {"500 ml stock"}});
-    sheet.turn(at.oven, sat(20, 20), std::nullopt, "Oven off");
-    sheet.turn(at.grill, sat(20, 20), std::nullopt, "Grill off");
+    sheet.turn(at.oven, sat(20, 20), std::nullopt, "Oven off after the gratin");
+    sheet.turn(at.grill, sat(20, 20), std::nullopt, "Grill off after the roots");
     sheet.step(sat(20, 20), 2_min, unattended, {"Jory"}, at.gratin,
                {"Gratin and roots out", "oven and grill off", {}});
     sheet.step(sat(20, 20), 10_min, handsOn, {"Jory"}, at.shoulder,

@@ -47,6 +47,7 @@ OvenIndex SheetBuilder::oven(const std::string& name, std::int64_t shelves, int 
 DishId SheetBuilder::dish(const std::string& id, const std::string& name, int course)
 {
     const DishId dish{id};
+    words.dishes.push_back(dish);
     dishes_[dish] = {name, CourseId{"course-" + std::to_string(course)}};
     return dish;
 }
@@ -85,7 +86,7 @@ void SheetBuilder::step(const On& start, Minutes length, Attention attention,
 {
     const PlanTime from = at(start);
     hourOf(from).steps.push_back({addTask(from, length, dish), from, from + length, text.deed,
-                                  text.detail, text.amounts, cooks, dish, attention});
+                                  text.detail, text.after, text.amounts, cooks, dish, attention});
 }
 
 void SheetBuilder::bake(OvenIndex oven, const On& from, const On& to, const DishId& dish)

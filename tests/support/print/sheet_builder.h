@@ -24,6 +24,7 @@ struct StepWords
     std::string deed;
     std::string detail;
     std::vector<std::string> amounts;
+    std::string after;
 };
 
 class SheetBuilder
