@@ -81,9 +81,22 @@ InOven salmon()
                   *rest.most + plating + *stand.most);
 }
 
-TEST(FirstIdea, WantsThreeTemperaturesAtOnceOfTwoOvens)
+/// Roasted by one of the methods that take an oven.
+InOven roots(std::string_view roasting, std::string_view standing)
 {
-    const std::array dishes{gratin(), tartlets(), salmon()};
+    const ResolvedRecipe made = usual("roast-roots");
+    const std::vector<Wait> waits = allWaits(made);
+    const Wait& stands = wait(waits, standing);
+    const Wait& crisp = wait(waits, "crisp");
+    const Minutes dishingUp = step(made.part.steps, "dish-up").duration.likely;
+    const std::vector<Step> steps = allSteps(made);
+    return surely(step(steps, roasting), clock(course(idea(), "main")),
+                  stands.least + dishingUp + crisp.least, *stands.most + dishingUp + *crisp.most);
+}
+
+/// In one minute in different ovens, whenever they are begun.
+void expectAnOvenForEach(const std::array<InOven, 3>& dishes)
+{
     const Minutes from = std::ranges::max(dishes, {}, &InOven::from).from;
     const Minutes until = std::ranges::min(dishes, {}, &InOven::until).until;
     EXPECT_LT(from, until) << "there is a minute in which all three are in an oven";
@@ -92,7 +105,21 @@ TEST(FirstIdea, WantsThreeTemperaturesAtOnceOfTwoOvens)
             EXPECT_TRUE(dishes[i].high < dishes[j].low || dishes[j].high < dishes[i].low);
         }
     }
-    EXPECT_LT(kitchen("skerry-light").ovens.size(), dishes.size());
+}
+
+TEST(FirstIdea, WantsThreeTemperaturesAtOnceOfTwoOvens)
+{
+    expectAnOvenForEach({gratin(), tartlets(), salmon()});
+    EXPECT_EQ(kitchen("skerry-light").ovens.size(), 2U);
+}
+
+TEST(SalmonMenu, LeavesNoOvenToTheRootsButThePan)
+{
+    expectAnOvenForEach({gratin(), salmon(), roots("roast", "roasted")});
+    expectAnOvenForEach({gratin(), salmon(), roots("roast-still", "roasted-still")});
+    const MethodChoice choice = usual("roast-roots").methods.front();
+    ASSERT_EQ(choice.methods.size(), 3U);
+    EXPECT_EQ(choice.methods.back().id, MethodId{"wide-pan"});
 }
 
 TEST(FirstIdea, IsForEverybodyWhatTheTestTakesItFor)
