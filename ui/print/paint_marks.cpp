@@ -33,8 +33,9 @@ void addTile(QPainterPath& path, const PatternRows& rows, const QPointF& corner,
 {
     constexpr double mark = patternTile / tileMarks;
     for (int y = 0; y < tileMarks; ++y) {
+        const unsigned row = rows.at(static_cast<std::size_t>(y));
         for (int x = 0; x < tileMarks; ++x) {
-            if (((rows.at(static_cast<std::size_t>(y)) >> (tileMarks - 1 - x)) & 1U) == 0) {
+            if (((row >> (tileMarks - 1 - x)) & 1U) == 0) {
                 continue;
             }
             const QRectF whole{corner.x() + x * mark, corner.y() + y * mark, mark, mark};
