@@ -1,0 +1,86 @@
+#include <algorithm>
+#include <utility>
+
+#include "core/plan/clash_finder.h"
+#include "core/plan/plan.h"
+#include "core/problem/timetable.h"
+
+namespace suppertide {
+
+namespace {
+
+/// Kept where the user put it; what only follows from other starts is not.
+bool isKept(const TaskSource& source)
+{
+    switch (source.role) {
+    case TaskRole::Step:
+    case TaskRole::OvenIn:
+    case TaskRole::OvenOut:
+    case TaskRole::Turn:
+    case TaskRole::Washing:
+    case TaskRole::Serving:
+    case TaskRole::HouseJob:
+    case TaskRole::Trip:
+        return true;
+    case TaskRole::Target:
+    case TaskRole::KeepFrom:
+    case TaskRole::KeepTo:
+    case TaskRole::TakeFrom:
+    case TaskRole::Watch:
+    case TaskRole::OvenSetting:
+    case TaskRole::Mark:
+        return false;
+    }
+    return false;
+}
+
+} // namespace
+
+std::optional<Interval> Plan::interval(TaskIndex task) const
+{
+    const auto& start = schedule.starts[task];
+    if (!start) {
+        return std::nullopt;
+    }
+    return Interval{*start, *start + formulation->problem.tasks[task].duration};
+}
+
+PlanPtr judgePlan(FormulationPtr formulation, const PlanInput& input, Schedule schedule,
+                  std::uint64_t revision)
+{
+    expects(formulation != nullptr, "a formulation");
+    auto plan = std::make_shared<Plan>();
+    plan->clashes =
+        ClashFinder(*formulation).clashes(schedule, check(formulation->problem, schedule));
+    for (Clash& clash : foodClashes(*formulation, input)) {
+        plan->clashes.push_back(std::move(clash));
+    }
+    sortClashes(plan->clashes);
+    plan->figures = figuresOf(*formulation, schedule);
+    plan->formulation = std::move(formulation);
+    plan->schedule = std::move(schedule);
+    plan->revision = revision;
+    return plan;
+}
+
+Layout layoutOf(const Formulation& formulation, const Schedule& schedule, const Layout& pins)
+{
+    Layout layout = pins;
+    layout.starts.clear();
+    for (const TaskIndex task : formulation.problem.tasks.indices()) {
+        const auto& start = schedule.starts[task];
+        if (start && isKept(formulation.tasks[task])) {
+            layout.starts.emplace(formulation.problem.tasks[task].id,
+                                  formulation.calendar.instant(*start));
+        }
+    }
+    for (const ChoiceIndex index : formulation.problem.choices.indices()) {
+        const Choice& choice = formulation.problem.choices[index];
+        if (const auto& option = schedule.options[index]) {
+            layout.options[choice.id] = choice.options[*option].id;
+        }
+    }
+    return layout;
+}
+
+} // namespace suppertide
