@@ -1,0 +1,185 @@
+#include "ui/models/kitchen_forms.h"
+
+#include <QCoreApplication>
+
+#include "ui/models/hours_text.h"
+#include "ui/models/physical_fields.h"
+
+namespace suppertide::ui::kitchen {
+
+namespace {
+
+QString tr(const char* text)
+{
+    return QCoreApplication::translate("KitchenOutline", text);
+}
+
+/// Degrees a minute with up to three decimals, as text.
+void addRate(FieldList<KitchenOven>& form, const char* key, const QString& label, std::int64_t now,
+             std::int64_t KitchenOven::*member)
+{
+    form.add(FieldList<KitchenOven>::plain(key, label, FieldKind::Line,
+                                           fieldText(Rational{now, 1000})),
+             [member](KitchenOven& oven, const FieldValue& value) -> Result<void> {
+                 const auto rate = readFraction(std::get<std::string>(value));
+                 if (!rate) {
+                     return rate.error();
+                 }
+                 const std::int64_t milli = (*rate * Rational{1000}).rounded();
+                 if (milli <= 0) {
+                     return Failure{FailureKind::BadInput, "It is more than 0 °C a minute.", {}};
+                 }
+                 oven.*member = milli;
+                 return {};
+             })
+        .help(tr("°C a minute"));
+}
+
+void addHours(FieldList<KitchenCook>& form, const KitchenCook& cook)
+{
+    form.add(FieldList<KitchenCook>::plain("hours", tr("Usual hours"), FieldKind::Line,
+                                           hoursText(cook.usualHours)),
+             [](KitchenCook& next, const FieldValue& value) -> Result<void> {
+                 auto hours = readHours(std::get<std::string>(value));
+                 if (!hours) {
+                     return hours.error();
+                 }
+                 next.usualHours = std::move(*hours);
+                 return {};
+             })
+        .help(tr("like 08:00–13:00, at home 13:00–16:00, 16:00–23:00"));
+}
+
+std::string joined(const std::vector<std::string>& words)
+{
+    std::string text;
+    for (const std::string& word : words) {
+        text += (text.empty() ? "" : ", ") + word;
+    }
+    return text;
+}
+
+std::vector<std::string> parted(const std::string& text)
+{
+    std::vector<std::string> words;
+    const QStringList parts = QString::fromStdString(text).split(QLatin1Char(','));
+    for (const QString& part : parts) {
+        if (!part.trimmed().isEmpty()) {
+            words.push_back(part.trimmed().toStdString());
+        }
+    }
+    return words;
+}
+
+} // namespace
+
+FieldList<Kitchen> kitchenForm(const Kitchen& kitchen)
+{
+    FieldList<Kitchen> form(kitchen);
+    form.line("name", tr("Name"), &Kitchen::name);
+    addCelsius<Kitchen>(form, "room", tr("Room temperature"), kitchen.roomTemperature,
+                        [](Kitchen& next, Celsius value) { next.roomTemperature = value; });
+    return form;
+}
+
+FieldList<KitchenOven> ovenForm(const KitchenOven& oven)
+{
+    FieldList<KitchenOven> form(oven);
+    form.line("name", tr("Name"), &KitchenOven::name)
+        .whole("shelves", tr("Shelves"), &KitchenOven::shelves, 1, 20);
+    addCelsius<KitchenOven>(form, "low", tr("Lowest"), oven.low,
+                            [](KitchenOven& next, Celsius value) { next.low = value; });
+    addCelsius<KitchenOven>(form, "high", tr("Highest"), oven.high,
+                            [](KitchenOven& next, Celsius value) { next.high = value; });
+    form.toggle("fan", tr("Fan"), &KitchenOven::hasFan)
+        .toggle("grill", tr("Grill"), &KitchenOven::hasGrill);
+    addRate(form, "heats", tr("Heats up by"), oven.heatMilliCPerMin,
+            &KitchenOven::heatMilliCPerMin);
+    addRate(form, "cools", tr("Cools down by"), oven.coolMilliCPerMin,
+            &KitchenOven::coolMilliCPerMin);
+    return form;
+}
+
+FieldList<Burner> burnerForm(const Burner& burner)
+{
+    FieldList<Burner> form(burner);
+    form.line("name", tr("Name"), &Burner::name);
+    addCentimetres<Burner>(form, "size", tr("Takes pans up to"), burner.size,
+                           [](Burner& next, Length value) { next.size = value; });
+    Field power =
+        FieldList<Burner>::plain("power", tr("Power"), FieldKind::Whole, burner.power.smallest());
+    power.most = 10'000;
+    power.unit = QStringLiteral("W");
+    form.add(std::move(power), [](Burner& next, const FieldValue& value) -> Result<void> {
+        next.power = watts(std::get<std::int64_t>(value));
+        return {};
+    });
+    return form;
+}
+
+FieldList<Appliance> applianceForm(const Appliance& appliance)
+{
+    FieldList<Appliance> form(appliance);
+    form.line("name", tr("Name"), &Appliance::name).line("kind", tr("Kind"), &Appliance::kind);
+    form.help(tr("as recipes call it, like blender"));
+    return form;
+}
+
+FieldList<Vessel> vesselForm(const Vessel& vessel)
+{
+    FieldList<Vessel> form(vessel);
+    form.line("name", tr("Name"), &Vessel::name).line("kind", tr("Kind"), &Vessel::kind);
+    form.help(tr("as recipes call it, like wide pan"));
+    form.whole("count", tr("How many"), &Vessel::count, 1, 200)
+        .readable("volume", tr("Holds"), &Vessel::volume, readLitres)
+        .help(tr("litres"));
+    addCentimetres<Vessel>(form, "diameter", tr("Across"), vessel.diameter,
+                           [](Vessel& next, Length value) { next.diameter = value; });
+    return form;
+}
+
+FieldList<ColdPlace> coldForm(const ColdPlace& cold)
+{
+    FieldList<ColdPlace> form(cold);
+    form.line("name", tr("Name"), &ColdPlace::name)
+        .choice("kind", tr("Kind"), &ColdPlace::kind,
+                {{ColdKind::Fridge, tr("fridge")}, {ColdKind::Freezer, tr("freezer")}})
+        .readable("room", tr("Room to spare"), &ColdPlace::room, readLitres)
+        .help(tr("litres that the dinner may have"));
+    return form;
+}
+
+FieldList<KitchenCook> cookForm(const KitchenCook& cook)
+{
+    FieldList<KitchenCook> form(cook);
+    form.line("name", tr("Name"), &KitchenCook::name)
+        .toggle("host", tr("Sits at table with the guests"), &KitchenCook::isHost);
+    addHours(form, cook);
+    form.add(FieldList<KitchenCook>::plain("skills", tr("Skills"), FieldKind::Line,
+                                           joined(cook.skills)),
+             [](KitchenCook& next, const FieldValue& value) -> Result<void> {
+                 next.skills = parted(std::get<std::string>(value));
+                 return {};
+             })
+        .help(tr("with commas between, like carving, caramel"));
+    return form;
+}
+
+FieldList<HoursOfDay> dayForm(const HoursOfDay& day)
+{
+    FieldList<HoursOfDay> form(day);
+    form.add(FieldList<HoursOfDay>::plain("hours", tr("Hours on this day"), FieldKind::Line,
+                                          hoursText(day.hours)),
+             [](HoursOfDay& next, const FieldValue& value) -> Result<void> {
+                 auto hours = readHours(std::get<std::string>(value));
+                 if (!hours) {
+                     return hours.error();
+                 }
+                 next.hours = std::move(*hours);
+                 return {};
+             })
+        .help(tr("empty: not there all day"));
+    return form;
+}
+
+} // namespace suppertide::ui::kitchen

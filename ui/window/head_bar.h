@@ -1,0 +1,65 @@
+// HeadBar: the bar under the menus: which occasion, undo that names what it undoes, Make plan, what
+// the user prefers, and how close the timeline is looked at. It shows and says; it changes nothing
+// itself.
+#pragma once
+
+#include <QWidget>
+
+#include "core/occasion/occasion.h"
+#include "ui/theme/theme.h"
+#include "ui/timeline/zoom.h"
+
+class QComboBox;
+class QLabel;
+class QPushButton;
+class QSlider;
+class QUndoStack;
+
+namespace suppertide::ui {
+
+class HeadBar : public QWidget
+{
+    Q_OBJECT
+
+public:
+    HeadBar(QUndoStack& undo, const Theme& theme, QWidget* parent);
+
+    void show(const QString& name, const QString& date);
+    void showPreferences(const Preferences& preferences);
+    /// No occasion: nothing can be planned.
+    void setPlanning(bool isPossible, bool isRunning);
+    void showOffer(bool isThere);
+    void showZoom(ZoomStop stop);
+    void setTheme(const Theme& theme);
+
+Q_SIGNALS:
+    void planRequested();
+    void stopRequested();
+    void offerTaken();
+    void calmChanged(int calm);
+    void cautionChanged(suppertide::CautionLevel caution);
+    void zoomRequested(suppertide::ui::ZoomStop stop);
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    void makePreferences();
+    void makeZoom();
+    void makeUndo(QUndoStack& undo);
+    void giveWay();
+
+    QLabel* name_;
+    QLabel* date_;
+    QPushButton* undo_;
+    QPushButton* redo_;
+    QPushButton* plan_;
+    QPushButton* take_;
+    QWidget* preferences_;
+    QSlider* calm_;
+    QComboBox* caution_;
+    QWidget* zoom_;
+    bool isRunning_ = false;
+};
+
+} // namespace suppertide::ui

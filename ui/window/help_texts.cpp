@@ -1,0 +1,52 @@
+#include "ui/window/help_texts.h"
+
+#include <QCoreApplication>
+
+namespace suppertide::ui {
+
+namespace {
+
+QString tr(const char* text)
+{
+    return QCoreApplication::translate("HelpTexts", text);
+}
+
+} // namespace
+
+QString tourText()
+{
+    return tr(
+        "1. The timeline in the middle has a lane for each oven, burner, appliance, cook and cold "
+        "place. Each course is a line through all of them.\n\n"
+        "2. At the foot is what collides. A click goes there; the same number stands at both "
+        "places.\n\n"
+        "3. Drag a step along its lane: what is tied to it moves along, and the clashes show as "
+        "it moves. Esc leaves it, Ctrl+Z takes it back. By keyboard: arrows choose a step, "
+        "Alt+arrows move it, P pins it.\n\n"
+        "4. Drag a variant from the repertoire onto the timeline, or choose it and press Enter, "
+        "to put it on the menu.\n\n"
+        "5. Make plan looks for the best plan; take it, or go on by hand.\n\n"
+        "6. The page Per-hour plan prints what each cook does when.");
+}
+
+QString cautionsText()
+{
+    return tr(
+        "Suppertide plans; it does not taste, measure or watch.\n\n"
+        "Its times are those of the recipes and of the cook. Its allergen warnings are only as "
+        "good as what the recipes say of their ingredients: read the labels.\n\n"
+        "Check with a thermometer that food is hot enough, cool it quickly, and keep it cold. Do "
+        "not leave hot oil, caramel or a flame alone.\n\n"
+        "Local food-safety codes, and the advice of those licensed to give it, prevail over "
+        "anything shown here.");
+}
+
+QString aboutText()
+{
+    return tr("Suppertide %1\n\nPlans a dinner of several courses, from the menu to the minute of "
+              "serving.\n\nMIT licence. Built with Qt, SQLite, spdlog, fmt, date and "
+              "nlohmann/json.")
+        .arg(QCoreApplication::applicationVersion());
+}
+
+} // namespace suppertide::ui

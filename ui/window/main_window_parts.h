@@ -1,0 +1,46 @@
+// The parts of the main window, and the menus that pop up over them. For ui/window only.
+#pragma once
+
+#include "ui/document/open_plan.h"
+#include "ui/timeline/hit_test.h"
+#include "ui/window/head_bar.h"
+#include "ui/window/main_window.h"
+#include "ui/window/occasion_desk.h"
+#include "ui/window/page_tabs.h"
+#include "ui/window/planning.h"
+#include "ui/window/timeline_presenter.h"
+#include "ui/window/window_actions.h"
+
+class QLabel;
+class QSplitter;
+
+namespace suppertide::ui {
+
+class ClashPanel;
+class RepertoirePanel;
+class TimelineView;
+
+struct MainWindow::Parts
+{
+    Parts(MainWindow& window, Document& document, ApplicationTheme& theme, const Clock& clock,
+          Prompts& asks);
+
+    Prompts& prompts;
+    OpenPlan plan;
+    WindowActions actions;
+    HeadBar* head;
+    QSplitter* across;
+    QSplitter* down;
+    RepertoirePanel* repertoire;
+    TimelineView* timeline;
+    ClashPanel* clashes;
+    TimelinePresenter* presenter;
+    PageTabs* pages;
+    Planning* planning;
+    OccasionDesk* desk;
+    QLabel* said;
+    QLabel* figures;
+    QLabel* saved;
+};
+
+} // namespace suppertide::ui

@@ -1,0 +1,122 @@
+#include "ui/window/page_tabs.h"
+
+#include "core/sheet/per_hour_plan.h"
+#include "ui/models/kitchen_outline.h"
+#include "ui/models/menu_outline.h"
+#include "ui/models/recipe_outline.h"
+#include "ui/pages/outline/outline_page.h"
+#include "ui/pages/per_hour/per_hour_page.h"
+
+namespace suppertide::ui {
+
+using namespace Qt::StringLiterals;
+
+PageTabs::PageTabs(Document& document, OpenPlan& plan, const DishLooks& looks, Prompts& prompts,
+                   const Clock& clock, const Theme& theme, QWidget* parent)
+    : QTabWidget(parent), document_(document), plan_(plan), looks_(looks), clock_(clock),
+      theme_(theme),
+      menu_(new OutlinePage(tr("Menu and guests"), std::make_unique<MenuOutline>(looks, clock),
+                            document, theme, this)),
+      kitchen_(new OutlinePage(tr("Kitchen"), std::make_unique<KitchenOutline>(), document, theme,
+                               this)),
+      perHour_(new PerHourPage(prompts, theme, this))
+{
+    setObjectName(u"pages"_s);
+    setTabPosition(QTabWidget::East);
+    menu_->setObjectName(u"menuPage"_s);
+    menu_->setEmptyText(tr("No occasion is open. Begin one under Occasion, New."));
+    kitchen_->setObjectName(u"kitchenPage"_s);
+    kitchen_->setEmptyText(
+        tr("Tell what your kitchen has: begin an occasion, and a kitchen is made "
+           "for it."));
+    perHour_->setObjectName(u"perHourPage"_s);
+    addTab(menu_, tr("Menu and guests"));
+    addTab(kitchen_, tr("Kitchen"));
+    addTab(perHour_, tr("Per-hour plan"));
+    connect(perHour_, &PerHourPage::said, this, &PageTabs::said);
+    // A page that is not seen need not be worked out.
+    connect(this, &QTabWidget::currentChanged, this, [this] { refreshPerHour(); });
+}
+
+void PageTabs::setTheme(const Theme& theme)
+{
+    theme_ = theme;
+    menu_->setTheme(theme);
+    kitchen_->setTheme(theme);
+    perHour_->setTheme(theme);
+    if (recipe_ != nullptr) {
+        recipe_->setTheme(theme);
+    }
+}
+
+void PageTabs::refresh()
+{
+    menu_->refresh();
+    kitchen_->refresh();
+    if (recipe_ != nullptr) {
+        recipe_->refresh();
+    }
+    refreshPerHour();
+}
+
+void PageTabs::refreshPerHour()
+{
+    if (currentWidget() != perHour_) {
+        return;
+    }
+    const auto input = planInputOf(document_.library());
+    if (!plan_.plan() || !input) {
+        shown_ = nullptr;
+        perHour_->showNothing(plan_.faults());
+        return;
+    }
+    if (shown_ == plan_.plan()) {
+        return;
+    }
+    shown_ = plan_.plan();
+    std::map<DishId, int> looks;
+    for (const Course& course : input->occasion->courses) {
+        for (const Dish& dish : course.dishes) {
+            if (const auto look = looks_.find(dish.id)) {
+                looks[dish.id] = *look;
+            }
+        }
+    }
+    perHour_->show(perHourPlan(shown_, *input), looks);
+}
+
+void PageTabs::showMenu()
+{
+    setCurrentWidget(menu_);
+    menu_->setFocus();
+}
+
+void PageTabs::showKitchen()
+{
+    setCurrentWidget(kitchen_);
+    kitchen_->setFocus();
+}
+
+void PageTabs::showPerHour()
+{
+    setCurrentWidget(perHour_);
+    refreshPerHour();
+}
+
+void PageTabs::showRecipe(const QString& recipe)
+{
+    if (recipe_ != nullptr) {
+        removeTab(indexOf(recipe_));
+        recipe_->deleteLater();
+    }
+    recipe_ = new OutlinePage(tr("Recipe"),
+                              std::make_unique<RecipeOutline>(RecipeId{recipe.toStdString()}),
+                              document_, theme_, this);
+    recipe_->setObjectName(u"recipePage"_s);
+    recipe_->setEmptyText(tr("This recipe is not in the library any more."));
+    addTab(recipe_, tr("Recipe"));
+    recipe_->refresh();
+    setCurrentWidget(recipe_);
+}
+
+} // namespace suppertide::ui

@@ -1,0 +1,55 @@
+// PageTabs: the pages beside the timeline, with their tabs at the right edge. The recipe page has
+// no tab of its own until a recipe is opened from its card.
+#pragma once
+
+#include <QTabWidget>
+
+#include "core/base/clock.h"
+#include "ui/document/document.h"
+#include "ui/document/open_plan.h"
+#include "ui/models/dish_looks.h"
+#include "ui/prompts/prompts.h"
+#include "ui/theme/theme.h"
+
+namespace suppertide::ui {
+
+class OutlinePage;
+class PerHourPage;
+
+class PageTabs : public QTabWidget
+{
+    Q_OBJECT
+
+public:
+    /// `looks` and all others must outlive this.
+    PageTabs(Document& document, OpenPlan& plan, const DishLooks& looks, Prompts& prompts,
+             const Clock& clock, const Theme& theme, QWidget* parent);
+
+    void setTheme(const Theme& theme);
+    /// After a change of the document or of the plan.
+    void refresh();
+    void showMenu();
+    void showKitchen();
+    void showPerHour();
+    void showRecipe(const QString& recipe);
+    [[nodiscard]] PerHourPage& perHour() { return *perHour_; }
+
+Q_SIGNALS:
+    void said(const QString& words);
+
+private:
+    void refreshPerHour();
+
+    Document& document_;
+    OpenPlan& plan_;
+    const DishLooks& looks_;
+    const Clock& clock_;
+    Theme theme_;
+    OutlinePage* menu_;
+    OutlinePage* kitchen_;
+    PerHourPage* perHour_;
+    OutlinePage* recipe_ = nullptr;
+    PlanPtr shown_; // on the per-hour page
+};
+
+} // namespace suppertide::ui

@@ -1,0 +1,133 @@
+#include "ui/window/window_actions.h"
+
+#include <QAction>
+#include <QActionGroup>
+#include <QCoreApplication>
+#include <QMenu>
+#include <QMenuBar>
+#include <QUndoStack>
+
+namespace suppertide::ui {
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+QString tr(const char* text)
+{
+    return QCoreApplication::translate("WindowActions", text);
+}
+
+QAction* add(QMenu* menu, const QString& text, const QString& tip,
+             const QKeySequence& shortcut = {})
+{
+    QAction* action = menu->addAction(text);
+    action->setStatusTip(tip);
+    action->setShortcut(shortcut);
+    return action;
+}
+
+QAction* addToggle(QMenu* menu, const QString& text, const QString& tip,
+                   const QKeySequence& shortcut = {})
+{
+    QAction* action = add(menu, text, tip, shortcut);
+    action->setCheckable(true);
+    action->setChecked(true);
+    return action;
+}
+
+} // namespace
+
+WindowActions::WindowActions(QMenuBar& bar, QUndoStack& undo, QObject* parent)
+{
+    QMenu* menu = bar.addMenu(tr("&Occasion"));
+    newOccasion = add(menu, tr("&New…"), tr("Begin an occasion"), QKeySequence::New);
+    openOccasion = menu->addMenu(tr("&Open"));
+    copyOccasion = add(menu, tr("&Copy"), tr("Copy the open occasion with its menu and guests"));
+    moveOccasion = add(menu, tr("Move to another &day…"), tr("All its times move by whole days"));
+    deleteOccasion = add(menu, tr("De&lete…"), tr("Delete the open occasion"));
+    menu->addSeparator();
+    import = add(menu, tr("&Import…"), tr("Take recipes, kitchens and occasions from a file"),
+                 QKeySequence(u"Ctrl+I"_s));
+    exportOccasion = add(menu, tr("&Export…"), tr("Write the open occasion to a file"),
+                         QKeySequence(u"Ctrl+E"_s));
+    exportLibrary = add(menu, tr("Export the whole li&brary…"), tr("Write everything to a file"));
+    menu->addSeparator();
+    quit = add(menu, tr("&Quit"), tr("Close the window; all is saved"), QKeySequence::Quit);
+
+    menu = bar.addMenu(tr("&Edit"));
+    QAction* undoAction = undo.createUndoAction(parent, tr("Undo"));
+    undoAction->setShortcut(QKeySequence::Undo);
+    QAction* redoAction = undo.createRedoAction(parent, tr("Redo"));
+    redoAction->setShortcuts(QKeySequence::keyBindings(QKeySequence::Redo));
+    menu->addAction(undoAction);
+    menu->addAction(redoAction);
+    menu->addSeparator();
+    find =
+        add(menu, tr("&Search the repertoire"), tr("Go to the search field"), QKeySequence::Find);
+    pin = add(menu, tr("&Pin or let go"), tr("The chosen step stays where it is when planning"),
+              QKeySequence(u"Ctrl+Shift+P"_s));
+    removeDish = add(menu, tr("&Take the dish off the menu"), tr("The dish of the chosen step"));
+
+    menu = bar.addMenu(tr("&Menu"));
+    showMenu = add(menu, tr("&Menu and guests"), tr("Courses, dishes, guests, house jobs"),
+                   QKeySequence(u"Ctrl+1"_s));
+    showKitchen = add(menu, tr("&Kitchen"), tr("Ovens, burners, vessels, cooks and their hours"),
+                      QKeySequence(u"Ctrl+2"_s));
+    addCourse = add(menu, tr("Add a &course"), tr("After the last one"));
+    menu->addSeparator();
+    newRecipe =
+        add(menu, tr("New &recipe"), tr("Enter a recipe of your own"), QKeySequence(u"Ctrl+R"_s));
+    showRecipe =
+        add(menu, tr("&Open the chosen recipe"), tr("Its lines, steps, waits and variants"));
+
+    menu = bar.addMenu(tr("&Plan"));
+    makePlan = add(menu, tr("&Make plan"), tr("Look for the best plan that this kitchen allows"),
+                   QKeySequence(u"Ctrl+M"_s));
+    stopPlanning = add(menu, tr("&Stop planning"), tr("The best plan so far stays offered"));
+    takeOffer =
+        add(menu, tr("&Take the better plan"), tr("Undo takes it back"), QKeySequence(u"Ctrl+T"_s));
+    menu->addSeparator();
+    layOutAnew = add(menu, tr("&Lay out anew"),
+                     tr("All that is not pinned starts as late as it can, whatever clashes"));
+    nextClash = add(menu, tr("&Next clash"), tr("Go to the next clash"), QKeySequence(u"F8"_s));
+
+    menu = bar.addMenu(tr("&View"));
+    zoomIn = add(menu, tr("Look &closer"), tr("More room for each hour"), QKeySequence::ZoomIn);
+    zoomOut =
+        add(menu, tr("Look from &further"), tr("Less room for each hour"), QKeySequence::ZoomOut);
+    zoomDay = add(menu, tr("&Day"), tr("A whole day at a glance"), QKeySequence(u"Ctrl+7"_s));
+    zoomHours = add(menu, tr("&Hours"), tr("Hours to read by"), QKeySequence(u"Ctrl+8"_s));
+    zoomQuarters =
+        add(menu, tr("&Quarter hours"), tr("Minutes to work by"), QKeySequence(u"Ctrl+9"_s));
+    menu->addSeparator();
+    showRepertoire =
+        addToggle(menu, tr("&Repertoire"), tr("At the left edge"), QKeySequence(u"F2"_s));
+    showPages = addToggle(menu, tr("&Pages"), tr("At the right edge"), QKeySequence(u"F3"_s));
+    showClashes = addToggle(menu, tr("C&lashes"), tr("At the foot"), QKeySequence(u"F4"_s));
+    menu->addSeparator();
+    auto* looks = new QActionGroup(parent);
+    lookSystem = addToggle(menu, tr("Light or dark as the &system"), tr("Follow the system"));
+    lookLight = addToggle(menu, tr("L&ight"), tr("Always light"));
+    lookDark = addToggle(menu, tr("D&ark"), tr("Always dark"));
+    for (QAction* look : {lookSystem, lookLight, lookDark}) {
+        looks->addAction(look);
+    }
+
+    menu = bar.addMenu(tr("P&rint"));
+    showPerHour =
+        add(menu, tr("Per-&hour plan"), tr("What each cook does when"), QKeySequence(u"Ctrl+3"_s));
+    printPreview = add(menu, tr("Print pre&view"), tr("See the pages first"));
+    print = add(menu, tr("&Print…"), tr("Print the per-hour plan"), QKeySequence::Print);
+    savePdf = add(menu, tr("&Save as PDF…"), tr("The per-hour plan as a file"));
+
+    menu = bar.addMenu(tr("&Help"));
+    tour = add(menu, tr("&Five minutes with Suppertide"), tr("How to begin"),
+               QKeySequence::HelpContents);
+    cautions = add(menu, tr("&Cautions"), tr("What the program cannot know"));
+    about = add(menu, tr("&About"), tr("Version and licence"));
+    quit->setMenuRole(QAction::QuitRole);
+    about->setMenuRole(QAction::AboutRole);
+}
+
+} // namespace suppertide::ui
