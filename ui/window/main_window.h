@@ -7,6 +7,7 @@
 #include <memory>
 
 #include "core/base/clock.h"
+#include "core/plan/plan.h"
 #include "ui/document/document.h"
 #include "ui/prompts/prompts.h"
 #include "ui/theme/application_theme.h"

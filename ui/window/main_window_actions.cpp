@@ -103,15 +103,15 @@ void MainWindow::connectViewActions()
     connect(actions.showRepertoire, &QAction::toggled, parts_->repertoire, &QWidget::setVisible);
     connect(actions.showClashes, &QAction::toggled, parts_->clashes, &QWidget::setVisible);
     connect(actions.showPages, &QAction::toggled, parts_->pages, &QWidget::setVisible);
-    const auto showPage = [this](auto show) {
-        return [this, show] {
+    const auto opener = [this](auto page) {
+        return [this, page] {
             parts_->actions.showPages->setChecked(true);
-            (parts_->pages->*show)();
+            (parts_->pages->*page)();
         };
     };
-    connect(actions.showMenu, &QAction::triggered, this, showPage(&PageTabs::showMenu));
-    connect(actions.showKitchen, &QAction::triggered, this, showPage(&PageTabs::showKitchen));
-    connect(actions.showPerHour, &QAction::triggered, this, showPage(&PageTabs::showPerHour));
+    connect(actions.showMenu, &QAction::triggered, this, opener(&PageTabs::showMenu));
+    connect(actions.showKitchen, &QAction::triggered, this, opener(&PageTabs::showKitchen));
+    connect(actions.showPerHour, &QAction::triggered, this, opener(&PageTabs::showPerHour));
     const auto printing = [this](auto print) {
         return [this, print] {
             parts_->actions.showPages->setChecked(true);
