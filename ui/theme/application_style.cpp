@@ -12,7 +12,7 @@ namespace suppertide::ui {
 
 namespace {
 
-using namespace Qt::StringLiterals;
+using Qt::StringLiterals::operator""_s;
 
 /// What may stand between @ signs in style.qss.
 QMap<QString, QString> placeholders(const Palette& palette, double textScale)

@@ -14,7 +14,7 @@ namespace suppertide::ui {
 
 namespace {
 
-using namespace Qt::StringLiterals;
+using Qt::StringLiterals::operator""_s;
 
 /// The usual size of a desktop's font, at which the design's nominal size is used.
 constexpr double usualDesktopPixels = 12;

@@ -20,7 +20,7 @@ namespace suppertide::ui {
 
 namespace {
 
-using namespace Qt::StringLiterals;
+using Qt::StringLiterals::operator""_s;
 
 QJsonValue need(const QJsonObject& object, const QString& key)
 {

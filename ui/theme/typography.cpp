@@ -8,7 +8,7 @@ namespace suppertide::ui {
 
 namespace {
 
-using namespace Qt::StringLiterals;
+using Qt::StringLiterals::operator""_s;
 
 struct Spec
 {

@@ -239,7 +239,7 @@ Target targetAt(const Scene& scene, const Geometry& geometry, const std::vector<
                 double x, double y)
 {
     if (x >= geometry.timeLeft()) {
-        if (const Target flag = flagAt(scene, geometry, flags, x, y); isHit(flag)) {
+        if (Target flag = flagAt(scene, geometry, flags, x, y); isHit(flag)) {
             return flag;
         }
     }
@@ -252,13 +252,13 @@ Target targetAt(const Scene& scene, const Geometry& geometry, const std::vector<
     }
     std::vector<TagPlace> tags = placeTags(scene, geometry);
     std::erase_if(tags, [&](const TagPlace& tag) { return tag.band != *band; });
-    if (const Target tag = tagAt(tags, x, y); isHit(tag)) {
+    if (Target tag = tagAt(tags, x, y); isHit(tag)) {
         return tag;
     }
-    if (const Target block = blockAt(scene, geometry, *band, x, y); isHit(block)) {
+    if (Target block = blockAt(scene, geometry, *band, x, y); isHit(block)) {
         return block;
     }
-    if (const Target pleat = pleatAt(geometry, x); isHit(pleat)) {
+    if (Target pleat = pleatAt(geometry, x); isHit(pleat)) {
         return pleat;
     }
     return laneAt(scene, geometry, *band, x, y);

@@ -198,8 +198,9 @@ private:
         const QString key = QString::fromStdString(task);
         auto found = items_.constFind(key);
         if (found == items_.constEnd()) {
-            found = items_.insert(
-                key, QAccessible::registerAccessibleInterface(new BlockItem(view_, task)));
+            auto* item = new BlockItem(view_, task);
+            // NOLINTNEXTLINE(clang-analyzer-cplusplus.NewDeleteLeaks): Qt deletes it, by its id
+            found = items_.insert(key, QAccessible::registerAccessibleInterface(item));
         }
         return QAccessible::accessibleInterface(*found);
     }

@@ -21,8 +21,8 @@ Geometry geometryOf(const Scene& scene, double pace = 86)
     return Geometry{scene, viewport, pleats};
 }
 
-const BlockShape& shapeOf(const Scene& scene, const Geometry& geometry, const std::string& id,
-                          const std::string& lane)
+BlockShape shapeOf(const Scene& scene, const Geometry& geometry, const std::string& id,
+                   const std::string& lane)
 {
     return *std::find_if(
         geometry.blocks().begin(), geometry.blocks().end(), [&](const BlockShape& shape) {
@@ -43,7 +43,7 @@ TEST(BlockShapes, SlantFromTheLeastEndAtTheTopToTheMostAtTheFoot)
     sear.least = 20_min;
     sear.most = 40_min;
     const Geometry geometry = geometryOf(scene);
-    const BlockShape& shape = shapeOf(scene, geometry, "sear", "b1");
+    const BlockShape shape = shapeOf(scene, geometry, "sear", "b1");
     EXPECT_DOUBLE_EQ(shape.left, geometry.x(sear.start));
     EXPECT_DOUBLE_EQ(shape.least, geometry.x(sear.start + 20_min));
     EXPECT_DOUBLE_EQ(shape.likely, geometry.x(sear.start + 25_min));
@@ -55,7 +55,7 @@ TEST(BlockShapes, SlantByAtLeastFourPixels)
     Scene scene = test::exampleScene();
     SceneBlock& sear = blockOf(scene, "sear");
     sear.least = sear.most = sear.likely;
-    const BlockShape& shape = shapeOf(scene, geometryOf(scene), "sear", "b1");
+    const BlockShape shape = shapeOf(scene, geometryOf(scene), "sear", "b1");
     EXPECT_DOUBLE_EQ(shape.most - shape.least, 4);
 }
 
@@ -63,7 +63,7 @@ TEST(BlockShapes, StandUprightInTheDaysZoom)
 {
     const Scene scene = test::exampleScene();
     const Geometry geometry = geometryOf(scene, 28);
-    const BlockShape& shape = shapeOf(scene, geometry, "braise", "oven");
+    const BlockShape shape = shapeOf(scene, geometry, "braise", "oven");
     EXPECT_DOUBLE_EQ(shape.least, shape.most);
 }
 
@@ -72,7 +72,7 @@ TEST(BlockShapes, AreAtLeastThreePixelsWide)
     Scene scene = test::exampleScene();
     SceneBlock& blend = blockOf(scene, "blend");
     blend.least = blend.likely = blend.most = 1_min;
-    const BlockShape& shape = shapeOf(scene, geometryOf(scene, 16), "blend", "blender");
+    const BlockShape shape = shapeOf(scene, geometryOf(scene, 16), "blend", "blender");
     EXPECT_GE(shape.likely - shape.left, 3);
 }
 
@@ -82,7 +82,7 @@ TEST(BlockShapes, CoverTheShelvesThatTheStepUses)
     blockOf(scene, "braise").places.front().rows = 2;
     const Geometry geometry = geometryOf(scene);
     const LaneBox& oven = *boxOfLane(geometry.lanes(), 0);
-    const BlockShape& shape = shapeOf(scene, geometry, "braise", "oven");
+    const BlockShape shape = shapeOf(scene, geometry, "braise", "oven");
     EXPECT_DOUBLE_EQ(shape.top, oven.rows[1].top);
     EXPECT_DOUBLE_EQ(shape.bottom, oven.rows[0].bottom());
     EXPECT_DOUBLE_EQ(shapeOf(scene, geometry, "bake-gratin", "oven").bottom, oven.rows[1].bottom());
@@ -93,7 +93,7 @@ TEST(BlockShapes, RiseInACooksLaneByTheAttentionTheyTake)
     const Scene scene = test::exampleScene();
     const Geometry geometry = geometryOf(scene);
     const LaneBox& maren = *boxOfLane(geometry.lanes(), findLane(scene, "maren").value());
-    const BlockShape& fry = shapeOf(scene, geometry, "fry", "maren");
+    const BlockShape fry = shapeOf(scene, geometry, "fry", "maren");
     ASSERT_TRUE(fry.isSegment());
     EXPECT_NEAR(fry.pieces.front().height(), 0.8 * maren.rows.front().height, 1e-9);
     EXPECT_DOUBLE_EQ(fry.pieces.front().bottom, Geometry::handsY(maren, 0));
