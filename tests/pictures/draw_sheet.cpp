@@ -46,10 +46,12 @@ int main(int argc, char** argv)
     letter.paper = PaperSize::Letter;
     PageStyle largeLetter = large;
     largeLetter.paper = PaperSize::Letter;
-    const bool isDone = draw(example, folder / "a4.pdf", {}) &&
-                        draw(example, folder / "letter.pdf", letter) &&
-                        draw(example, folder / "a4-large.pdf", large) &&
-                        draw(american, folder / "letter-large.pdf", largeLetter) &&
-                        draw(crowded, folder / "three-cooks.pdf", {});
+    const bool isDone =
+        draw(example, folder / "a4.pdf", {}) && draw(example, folder / "letter.pdf", letter) &&
+        draw(example, folder / "a4-large.pdf", large) &&
+        draw(american, folder / "letter-large.pdf", largeLetter) &&
+        draw(crowded, folder / "three-cooks.pdf", {}) &&
+        draw(suppertide::ui::test::wordySheet(), folder / "wordy.pdf", {}) &&
+        draw(suppertide::ui::test::wordySheet(), folder / "wordy-large.pdf", largeLetter);
     return isDone ? 0 : 1;
 }

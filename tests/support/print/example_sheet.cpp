@@ -172,4 +172,38 @@ PerHourPlan crowdedSheet()
     return at.sheet.build();
 }
 
+PerHourPlan wordySheet()
+{
+    SheetBuilder sheet{saturday};
+    const std::string name(200, 'W');
+    std::string words;
+    for (int i = 0; i < 400; ++i) {
+        words += "word ";
+    }
+    sheet.words.title = words;
+    sheet.words.subtitle = words;
+    sheet.words.clashes = {words};
+    sheet.words.cautions = {words};
+    sheet.cook(name);
+    sheet.cook("Jory", sat(18, 20));
+    for (int i = 0; i < 3; ++i) {
+        sheet.oven("Bread oven", 1, 300);
+    }
+    const OvenIndex oven = sheet.oven(name, 2, 250);
+    const DishId dish = sheet.dish("d", name, 1);
+    sheet.turn(oven, sat(18, 10), 200, words);
+    sheet.turn(oven, sat(18, 12), 220, words);
+    sheet.turn(OvenIndex{0}, sat(18, 12), 220, words);
+    sheet.turn(OvenIndex{1}, sat(18, 12), 220, words);
+    sheet.turn(OvenIndex{2}, sat(18, 12), 220, words);
+    sheet.bake(oven, sat(18, 10), sat(19, 10), dish);
+    sheet.step(sat(18, 10), 20_min, handsOn, {name}, dish,
+               {words, words, {words, name, words}, words});
+    sheet.note(sat(18, 10), words + name, {});
+    sheet.fetch(sat(18, 10), name, {"Jory"});
+    sheet.table(CookIndex{1}, sat(18, 40), sat(19, 0));
+    sheet.serving(1, sat(18, 40), words, {words, name});
+    return sheet.build();
+}
+
 } // namespace suppertide::ui::test

@@ -11,4 +11,7 @@ namespace suppertide::ui::test {
 /// The same with clashes and with a third cook.
 [[nodiscard]] PerHourPlan crowdedSheet();
 
+/// Four ovens, and every text far too long.
+[[nodiscard]] PerHourPlan wordySheet();
+
 } // namespace suppertide::ui::test

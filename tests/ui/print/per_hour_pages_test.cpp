@@ -229,28 +229,7 @@ TEST(PerHourPages, BreakAnHourThatNoPageHoldsBetweenItsSteps)
 
 TEST(PerHourPages, HoldLongTextsInTheirColumns)
 {
-    test::SheetBuilder sheet{{2027, 6, 19}};
-    const std::string name(200, 'W');
-    std::string words;
-    for (int i = 0; i < 400; ++i) {
-        words += "word ";
-    }
-    sheet.words.title = words;
-    sheet.words.subtitle = words;
-    sheet.words.clashes = {words};
-    sheet.words.cautions = {words};
-    sheet.cook(name);
-    sheet.cook("Jory");
-    const OvenIndex oven = sheet.oven(name, 2, 250);
-    const DishId dish = sheet.dish("d", name, 1);
-    const test::On at{{2027, 6, 19}, 18, 10};
-    sheet.turn(oven, at, 200, words);
-    sheet.bake(oven, at, {{2027, 6, 19}, 19, 10}, dish);
-    sheet.step(at, 20_min, handsOn, {name}, dish, {words, words, {words, name, words}});
-    sheet.note(at, words + name, {});
-    sheet.fetch(at, name, {"Jory"});
-    sheet.serving(1, {{2027, 6, 19}, 18, 40}, words, {words, name});
-    const PerHourPlan plan = sheet.build();
+    const PerHourPlan plan = test::wordySheet();
     for (const PageStyle& style : allStyles()) {
         const PerHourPages pages = layOutPages(plan, style);
         expectWithinPaper(pages);
