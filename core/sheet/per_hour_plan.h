@@ -62,7 +62,7 @@ struct SheetServing
     CourseId course;
     PlanTime at;
     std::string text;                  // "Serve soup"
-    std::vector<std::string> helpings; // "6 smoked trout, 2 mushroom (Bea, Dov)"
+    std::vector<std::string> helpings; // "2 mushroom tartlets, gluten-free case (Bea)"
 };
 
 struct SheetTable

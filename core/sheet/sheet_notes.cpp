@@ -3,7 +3,8 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <map>
+#include <set>
+#include <tuple>
 
 #include "core/sheet/sheet_parts.h"
 #include "core/wording/phrases.h"
@@ -12,16 +13,28 @@ namespace suppertide {
 
 namespace {
 
-/// Each danger is said where it first comes up in a dish, not at every stir of it.
+/// A danger of the cook's tools, the same in every dish; the others are dangers of a dish.
+bool isOfTheCook(Caution caution)
+{
+    return caution == Caution::SharpBlade || caution == Caution::Steam;
+}
+
+/// Each danger is said where it first comes up in a dish, or for a cook's tools on a day: what is
+/// said at every stir is not read.
 void addCautions(const SheetContext& context, const std::vector<SheetStep>& steps,
                  std::vector<SheetNote>& notes)
 {
-    std::map<std::optional<DishId>, std::vector<Caution>> said;
+    using OfDish = std::pair<std::optional<DishId>, Caution>;
+    using OfCook = std::tuple<std::vector<std::string>, CivilDate, Caution>;
+    std::set<OfDish> saidOfDish;
+    std::set<OfCook> saidToCook;
     for (const SheetStep& step : steps) {
+        const CivilDate day = context.formulation.calendar.civil(step.start).date;
         for (const Caution caution : context.formulation.tasks[step.task].cautions) {
-            std::vector<Caution>& ofDish = said[step.dish];
-            if (std::ranges::find(ofDish, caution) == ofDish.end()) {
-                ofDish.push_back(caution);
+            const bool isNew = isOfTheCook(caution)
+                                   ? saidToCook.insert({step.cooks, day, caution}).second
+                                   : saidOfDish.insert({step.dish, caution}).second;
+            if (isNew) {
                 notes.push_back({SheetNoteKind::Caution, step.start,
                                  std::string(cautionText(caution)), step.cooks});
             }
@@ -29,45 +42,115 @@ void addCautions(const SheetContext& context, const std::vector<SheetStep>& step
     }
 }
 
+/// "coeliac", "vegetarian and no almond": an allergy that a diet rules out already is not repeated.
 std::string needsOf(const Guest& guest)
 {
     std::vector<std::string> needs;
+    std::vector<Substance> ruledOut;
     for (const Diet diet : guest.diets) {
         needs.emplace_back(nameOf(diet));
+        const std::vector<Substance> avoided = avoidedBy(diet);
+        ruledOut.insert(ruledOut.end(), avoided.begin(), avoided.end());
     }
     for (const Substance substance : guest.allergies) {
-        needs.push_back(fmt::format("no {}", nameOf(substance)));
+        if (std::ranges::find(ruledOut, substance) == ruledOut.end()) {
+            needs.push_back(fmt::format("no {}", nameOf(substance)));
+        }
     }
     return listed(needs);
 }
 
-/// "Bea: coeliac. Fay: no tree nuts." where the course holds something that they avoid.
-std::string guestsToMind(const SheetContext& context, const Course& course)
+/// Before a course: who must not get what others get, and what they get instead.
+class GuestsToMind
 {
-    std::vector<Substance> contained;
-    for (const Dish& dish : course.dishes) {
-        const auto recipe = context.recipes.find(dish.recipe);
-        for (const MixEntry& entry : dish.mix) {
-            if (recipe != context.recipes.end() && entry.portions > Portions{0}) {
-                const Contents contents =
-                    contentsOf(*recipe->second, entry.variant, context.recipes);
-                contained.insert(contained.end(), contents.contains.begin(),
-                                 contents.contains.end());
+public:
+    GuestsToMind(const SheetContext& context, const Course& course)
+        : context_(context), course_(course),
+          helpings_(helpingsOf(context.occasion, course, context.recipes))
+    {}
+
+    /// "Bea (coeliac) gets mushroom tartlets, gluten-free case. Nothing here suits Fay (no milk)."
+    [[nodiscard]] std::string text() const
+    {
+        const std::vector<Substance> contained = containedInCourse();
+        std::string text;
+        for (const Guest& guest : context_.occasion.guests) {
+            const std::vector<Substance> avoided = avoidedBy(guest);
+            const bool isConcerned = std::ranges::any_of(avoided, [&contained](Substance each) {
+                return std::ranges::find(contained, each) != contained.end();
+            });
+            if (isConcerned) {
+                text += (text.empty() ? "" : " ") + sentenceFor(guest);
             }
         }
+        return text;
     }
-    std::string text;
-    for (const Guest& guest : context.occasion.guests) {
-        const std::vector<Substance> avoided = avoidedBy(guest);
-        const bool concerned = std::ranges::any_of(avoided, [&contained](Substance each) {
-            return std::ranges::find(contained, each) != contained.end();
-        });
-        if (concerned) {
-            text += fmt::format("{}{}: {}.", text.empty() ? "" : " ", guest.name, needsOf(guest));
+
+private:
+    [[nodiscard]] std::vector<Substance> containedInCourse() const
+    {
+        std::vector<Substance> contained;
+        for (const Dish& dish : course_.dishes) {
+            const auto recipe = context_.recipes.find(dish.recipe);
+            for (const MixEntry& entry : dish.mix) {
+                if (recipe != context_.recipes.end() && entry.portions > Portions{0}) {
+                    const Contents contents =
+                        contentsOf(*recipe->second, entry.variant, context_.recipes);
+                    contained.insert(contained.end(), contents.contains.begin(),
+                                     contents.contains.end());
+                }
+            }
         }
+        return contained;
     }
-    return text;
-}
+
+    [[nodiscard]] std::string sentenceFor(const Guest& guest) const
+    {
+        const std::string who = fmt::format("{} ({})", guest.name, needsOf(guest));
+        std::vector<std::string> suits;
+        std::vector<std::string> harms;
+        for (const Helping& helping : helpings_) {
+            if (helping.guest != guest.id) {
+                continue;
+            }
+            if (!helping.unsuitable.empty()) {
+                harms.push_back(nameOfPortion(helping));
+            } else if (!isForEverybody(helping)) {
+                suits.push_back(nameOfPortion(helping));
+            }
+        }
+        std::string text = who;
+        if (!suits.empty()) {
+            text += " gets " + listed(suits);
+        }
+        if (!harms.empty()) {
+            text += fmt::format("{} must not get {}", suits.empty() ? "" : ", and", listed(harms));
+        }
+        return suits.empty() && harms.empty() ? who + ": mind what is in each dish." : text + ".";
+    }
+
+    /// All portions of the dish are of one variant, and there is one for each.
+    [[nodiscard]] bool isForEverybody(const Helping& helping) const
+    {
+        const auto got = std::ranges::count_if(helpings_, [&helping](const Helping& other) {
+            return other.dish == helping.dish && other.variant == helping.variant;
+        });
+        return static_cast<std::size_t>(got) == context_.occasion.guests.size();
+    }
+
+    [[nodiscard]] std::string nameOfPortion(const Helping& helping) const
+    {
+        const auto dish = std::ranges::find(course_.dishes, helping.dish, &Dish::id);
+        const auto recipe = dish == course_.dishes.end() ? context_.recipes.end()
+                                                         : context_.recipes.find(dish->recipe);
+        return recipe == context_.recipes.end() ? helping.dish.text()
+                                                : portionName(*recipe->second, helping.variant);
+    }
+
+    const SheetContext& context_;
+    const Course& course_;
+    std::vector<Helping> helpings_;
+};
 
 } // namespace
 
@@ -83,7 +166,7 @@ std::vector<SheetNote> sheetNotes(const SheetContext& context, const std::vector
             continue;
         }
         const auto when = context.timetable.interval(event->second);
-        std::string text = guestsToMind(context, course);
+        std::string text = GuestsToMind(context, course).text();
         if (when && !text.empty()) {
             notes.push_back({SheetNoteKind::Guests, when->start - ahead, std::move(text), {}});
         }

@@ -1,4 +1,4 @@
-// Turns of the ovens' knobs, and what goes into and out of the cold or the warm.
+// Turns of the ovens' knobs: on, up, down and off, and when the oven is hot.
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -41,6 +41,9 @@ public:
         std::optional<int> before;
         for (std::size_t i = 0; i < program_.size(); ++i) {
             const ProgramEntry& entry = program_[i];
+            if (isBarelyOff(i, before)) {
+                continue;
+            }
             if (entry.setC != before) {
                 const PlanTime until =
                     i + 1 < program_.size() ? program_[i + 1].at : formulation_.problem.horizon;
@@ -51,6 +54,31 @@ public:
     }
 
 private:
+    /// Nobody turns an empty oven off that must be as hot or hotter a few minutes later. Left on,
+    /// it is hot no later than the plan says.
+    [[nodiscard]] bool isBarelyOff(std::size_t index, std::optional<int> before) const
+    {
+        constexpr Minutes barely{5};
+        if (program_[index].setC || !before || index + 1 >= program_.size()) {
+            return false;
+        }
+        const ProgramEntry& next = program_[index + 1];
+        return next.setC && *next.setC >= *before && next.at - program_[index].at <= barely &&
+               isEmpty({program_[index].at, next.at});
+    }
+
+    [[nodiscard]] bool isEmpty(const Interval& during) const
+    {
+        for (const OvenDemandIndex index : formulation_.problem.ovenDemands.indices()) {
+            const OvenDemand& demand = formulation_.problem.ovenDemands[index];
+            const auto held = context_.timetable.held(demand.from, demand.to);
+            if (held && context_.plan.schedule.ovens[index] == oven_ && held->overlaps(during)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     [[nodiscard]] std::string text(const ProgramEntry& entry, std::optional<int> before,
                                    PlanTime until) const
     {
@@ -58,11 +86,7 @@ private:
         if (!entry.setC) {
             return name + " off";
         }
-        std::string text = fmt::format("{}{} to {}", name,
-                                       !before                 ? " on,"
-                                       : *before > *entry.setC ? " down"
-                                                               : " up",
-                                       temperatureText(*entry.setC, context_.style));
+        std::string text = name + turned(*entry.setC, before);
         const auto demand = nextIn({entry.at, until});
         const std::optional<std::string> mode =
             demand ? formulation_.problem.ovenDemands[*demand].mode : std::nullopt;
@@ -77,6 +101,15 @@ private:
             text += " for " + theThing(formulation_.ovenDemands[*demand].dishName);
         }
         return text;
+    }
+
+    /// " on, to 150 °C", " from 150 °C up to 220 °C".
+    [[nodiscard]] std::string turned(int celsius, std::optional<int> before) const
+    {
+        const std::string to = temperatureText(celsius, context_.style);
+        return !before ? " on, to " + to
+                       : fmt::format(" from {} {} to {}", temperatureText(*before, context_.style),
+                                     *before > celsius ? "down" : "up", to);
     }
 
     /// What goes in first while the setting is in force.
@@ -102,122 +135,6 @@ private:
     const OvenProgram& program_;
 };
 
-/// Food that stands somewhere from one minute to another.
-struct Stay
-{
-    std::string dish;
-    std::string place;
-    Interval when;
-    std::int64_t tenths = 0; // litres × 10, together
-    TaskIndex before;
-    TaskIndex after;
-};
-
-class Stays
-{
-public:
-    explicit Stays(const SheetContext& context) : context_(context) { collect(); }
-
-    [[nodiscard]] std::vector<SheetFetch> fetches() const
-    {
-        std::vector<SheetFetch> result;
-        for (const Stay& stay : stays_) {
-            const std::string room = stay.tenths > 0 ? ", " + litres(stay.tenths) : "";
-            result.push_back({stay.when.start,
-                              fmt::format("{} into the {}{}; out {}", stay.dish, stay.place, room,
-                                          context_.clock(stay.when.end, stay.when.start)),
-                              cooksAt(stay.before, stay.when.start)});
-            result.push_back({stay.when.end, fmt::format("{} out of the {}", stay.dish, stay.place),
-                              cooksAt(stay.after, stay.when.end)});
-        }
-        std::ranges::stable_sort(result, {}, &SheetFetch::at);
-        return result;
-    }
-
-private:
-    void collect()
-    {
-        const Formulation& formulation = context_.formulation;
-        for (const DemandIndex index : formulation.problem.demands.indices()) {
-            const Demand& demand = formulation.problem.demands[index];
-            if (!demand.count || !isCold(formulation.counts[*demand.count].kind)) {
-                continue;
-            }
-            const ResourceSource& count = formulation.counts[*demand.count];
-            add(demand.from, demand.to, formulation.demands[index], count.name,
-                demand.amount * 10 / std::max<std::int64_t>(count.perUnit, 1));
-        }
-        for (const OvenDemandIndex index : formulation.problem.ovenDemands.indices()) {
-            const OvenDemand& demand = formulation.problem.ovenDemands[index];
-            if (formulation.ovenDemands[index].isKeep) {
-                add(demand.from, demand.to, formulation.ovenDemands[index], "warm oven", 0);
-            }
-        }
-    }
-
-    static bool isCold(ResourceKind kind)
-    {
-        return kind == ResourceKind::Fridge || kind == ResourceKind::Freezer;
-    }
-
-    /// What goes on standing where it is, or goes in and out together, is one stay.
-    void add(const TaskPoint& from, const TaskPoint& to, const DemandSource& source,
-             const std::string& place, std::int64_t tenths)
-    {
-        const auto held = context_.timetable.held(from, to);
-        if (!held) {
-            return;
-        }
-        const std::string dish = source.dishName.empty() ? "What was bought" : source.dishName;
-        for (Stay& stay : stays_) {
-            if (stay.dish != dish || stay.place != place) {
-                continue;
-            }
-            if (stay.when == *held) {
-                stay.tenths += tenths;
-                return;
-            }
-            if (stay.when.end == held->start) {
-                stay.when.end = held->end;
-                stay.after = to.task;
-                return;
-            }
-        }
-        stays_.push_back({dish, place, *held, tenths, from.task, to.task});
-    }
-
-    static std::string litres(std::int64_t tenths)
-    {
-        return tenths % 10 == 0 ? fmt::format("{} l", tenths / 10)
-                                : fmt::format("{}.{} l", tenths / 10, tenths % 10);
-    }
-
-    /// The cooks of the task itself, or, where it is an event, of its dish's task that ends or
-    /// starts there.
-    [[nodiscard]] std::vector<std::string> cooksAt(TaskIndex task, PlanTime time) const
-    {
-        std::vector<std::string> cooks = context_.cooksOf(task);
-        if (!cooks.empty()) {
-            return cooks;
-        }
-        const Formulation& formulation = context_.formulation;
-        for (const TaskIndex other : formulation.tasks.indices()) {
-            const auto when = context_.timetable.interval(other);
-            if (when && formulation.tasks[other].dish == formulation.tasks[task].dish &&
-                (when->end == time || when->start == time)) {
-                cooks = context_.cooksOf(other);
-                if (!cooks.empty()) {
-                    return cooks;
-                }
-            }
-        }
-        return {};
-    }
-
-    const SheetContext& context_;
-    std::vector<Stay> stays_;
-};
-
 } // namespace
 
 std::vector<SheetOvenTurn> sheetOvenTurns(const SheetContext& context)
@@ -228,11 +145,6 @@ std::vector<SheetOvenTurn> sheetOvenTurns(const SheetContext& context)
     }
     std::ranges::stable_sort(turns, {}, &SheetOvenTurn::at);
     return turns;
-}
-
-std::vector<SheetFetch> sheetFetches(const SheetContext& context)
-{
-    return Stays(context).fetches();
 }
 
 } // namespace suppertide

@@ -26,6 +26,11 @@ struct SheetContext
     [[nodiscard]] std::vector<std::string> cooksOf(TaskIndex task) const;
 };
 
+/// "Roast roots" → "roast roots": a name in the middle of a line.
+[[nodiscard]] std::string plainName(const std::string& name);
+/// "mushroom tartlets, gluten-free case"; without the variant where there is only one.
+[[nodiscard]] std::string portionName(const Recipe& recipe, const VariantId& variant);
+
 /// Each in order of time.
 [[nodiscard]] std::vector<SheetStep> sheetSteps(const SheetContext& context);
 [[nodiscard]] std::vector<SheetOvenTurn> sheetOvenTurns(const SheetContext& context);

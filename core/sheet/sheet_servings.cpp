@@ -11,13 +11,6 @@ namespace suppertide {
 
 namespace {
 
-/// "Roast roots" → "roast roots": a name in the middle of a line.
-std::string plainName(const std::string& name)
-{
-    const std::string named = theThing(name);
-    return named.starts_with("the ") ? named.substr(4) : named;
-}
-
 class ServingLines
 {
 public:
@@ -81,12 +74,8 @@ private:
     [[nodiscard]] std::string line(const Recipe& recipe, const Dish& dish, const MixEntry& entry,
                                    const std::vector<Helping>& helpings) const
     {
-        const auto variant = std::ranges::find(recipe.variants, entry.variant, &Variant::id);
-        std::string text = fmt::format("{} {}", toText(Amount{entry.portions, Unit::Piece}),
-                                       plainName(recipe.name));
-        if (recipe.variants.size() > 1 && variant != recipe.variants.end()) {
-            text += ", " + variant->name;
-        }
+        const std::string text = fmt::format("{} {}", toText(Amount{entry.portions, Unit::Piece}),
+                                             portionName(recipe, entry.variant));
         std::vector<std::string> names;
         for (const Helping& helping : helpings) {
             const bool isNamed =
@@ -96,13 +85,28 @@ private:
                 names.push_back(guestName(helping.guest));
             }
         }
-        return names.empty() ? text : fmt::format("{} ({})", text, listed(names));
+        // Who gets it need not be said of what everybody gets.
+        const bool isForAll = names.size() == context_.occasion.guests.size();
+        return names.empty() || isForAll ? text : fmt::format("{} ({})", text, listed(names));
     }
 
     const SheetContext& context_;
 };
 
 } // namespace
+
+std::string plainName(const std::string& name)
+{
+    const std::string named = theThing(name);
+    return named.starts_with("the ") ? named.substr(4) : named;
+}
+
+std::string portionName(const Recipe& recipe, const VariantId& variant)
+{
+    const auto found = std::ranges::find(recipe.variants, variant, &Variant::id);
+    const bool isOneOfSeveral = recipe.variants.size() > 1 && found != recipe.variants.end();
+    return plainName(recipe.name) + (isOneOfSeveral ? ", " + found->name : std::string{});
+}
 
 std::vector<SheetServing> sheetServings(const SheetContext& context)
 {

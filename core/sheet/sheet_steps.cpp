@@ -3,87 +3,33 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <set>
 
+#include "core/problem/oven_curve.h"
 #include "core/sheet/sheet_parts.h"
+#include "core/sheet/sheet_words.h"
 #include "core/wording/phrases.h"
 
 namespace suppertide {
 
 namespace {
 
-std::string_view partName(IngredientPart part)
-{
-    switch (part) {
-    case IngredientPart::Whole:
-        return "";
-    case IngredientPart::Zest:
-        return "zest";
-    case IngredientPart::Juice:
-        return "juice";
-    case IngredientPart::Yolk:
-        return "yolk";
-    case IngredientPart::White:
-        return "white";
-    case IngredientPart::Leaves:
-        return "leaves";
-    case IngredientPart::Stalks:
-        return "stalks";
-    case IngredientPart::Bones:
-        return "bones";
-    case IngredientPart::Meat:
-        return "meat";
-    case IngredientPart::Peel:
-        return "peel";
-    case IngredientPart::Seeds:
-        return "seeds";
-    }
-    return "";
-}
-
-/// "500 ml double cream", "2 × egg, yolk", "a pinch of nutmeg", "salt to taste".
-std::string amountLine(const ScaledLine& line)
-{
-    const std::string amount = toText(line.amount);
-    std::string text;
-    switch (line.amount.unit) {
-    case Unit::Piece:
-        text = amount + " × " + line.ingredient;
-        break;
-    case Unit::Pinch:
-        text = amount + " of " + line.ingredient;
-        break;
-    case Unit::ToTaste:
-        text = line.ingredient + " " + amount;
-        break;
-    case Unit::Gram:
-    case Unit::Kilogram:
-    case Unit::Millilitre:
-    case Unit::Litre:
-    case Unit::Teaspoon:
-    case Unit::Tablespoon:
-        text = amount + " " + line.ingredient;
-        break;
-    }
-    for (const std::string_view more : {partName(line.part), std::string_view(line.note)}) {
-        if (!more.empty()) {
-            text += fmt::format(", {}", more);
-        }
-    }
-    return text;
-}
-
-/// "8 min to 25 min", "at least 4 h", "at most 15 min"; empty if it is bound by nothing.
+/// "8 to 25 min", "at least 4 h", "at most 15 min", "at once"; empty if it is bound by nothing.
 std::string boundText(const LagSource& lag)
 {
     if (!lag.most) {
         return lag.least > Minutes{0} ? "at least " + durationText(lag.least) : std::string{};
+    }
+    if (*lag.most == Minutes{0}) {
+        return "at once";
     }
     if (lag.least == *lag.most) {
         return durationText(lag.least);
     }
     if (lag.least == Minutes{0}) {
         return "at most " + durationText(*lag.most);
+    }
+    if (*lag.most < Minutes{60}) {
+        return fmt::format("{} to {} min", lag.least.count(), lag.most->count());
     }
     return durationText(lag.least) + " to " + durationText(*lag.most);
 }
@@ -168,11 +114,11 @@ private:
         step.task = task;
         step.start = when.start;
         step.end = when.end;
-        step.deed = deedOf(source);
+        step.deed = inStyle(deedOf(source), context_.style);
         step.detail = detail(task, when);
         step.after = after(task);
         for (const ScaledLine& each : source.lines) {
-            step.amounts.push_back(amountLine(each));
+            step.amounts.push_back(inStyle(amountLine(each), context_.style));
         }
         step.cooks = context_.cooksOf(task);
         step.dish = source.dish;
@@ -188,10 +134,12 @@ private:
             source.text.find(source.dishName) == std::string::npos) {
             parts.push_back(source.dishName);
         }
-        parts.push_back(source.variantName);
-        parts.push_back(source.detail);
+        // Washing up is the same whatever was in it.
+        const bool isWashing = source.role == TaskRole::Washing;
+        parts.push_back(isWashing ? std::string{} : source.variantName);
+        parts.push_back(inStyle(source.detail, context_.style));
         parts.push_back(places(task));
-        if (source.batches > 1) {
+        if (source.batches > 1 && !isWashing) {
             parts.push_back(fmt::format("batch {} of {}", source.batch, source.batches));
         }
         if (source.role == TaskRole::OvenIn) {
@@ -208,16 +156,18 @@ private:
         return text;
     }
 
-    /// "150 °C · out 20:20".
+    /// "150 °C, fan · out 20:20"; "120 °C · until 23:12" for what then stays in the oven.
     [[nodiscard]] std::string outOfOven(TaskIndex in, const Interval& when) const
     {
         const TaskSource& source = formulation_.tasks[in];
         std::string text;
+        std::optional<PlanTime> until;
         for (const OvenDemandIndex index : formulation_.problem.ovenDemands.indices()) {
             const OvenDemand& demand = formulation_.problem.ovenDemands[index];
             const auto held = context_.timetable.held(demand.from, demand.to);
-            if (held && demand.from.task == in && demand.prefer) {
-                text = temperatureText(*demand.prefer, context_.style) + " · ";
+            if (held && demand.from.task == in) {
+                text = heat(index, when);
+                until = held->end;
             }
         }
         for (const TaskIndex task : formulation_.tasks.indices()) {
@@ -227,7 +177,26 @@ private:
                 return text + "out " + context_.clock(out->start, when.start);
             }
         }
-        return text + durationText(when.length());
+        return text + (until && *until > when.end ? "until " + context_.clock(*until, when.start)
+                                                  : durationText(when.length()));
+    }
+
+    /// What the oven is set to as the door shuts: what the food prefers is not always what it gets.
+    [[nodiscard]] std::string heat(OvenDemandIndex index, const Interval& in) const
+    {
+        const OvenDemand& demand = formulation_.problem.ovenDemands[index];
+        std::optional<int> celsius = demand.prefer;
+        if (const auto oven = context_.plan.schedule.ovens[index]) {
+            const OvenCurve curve(formulation_.problem.ovens[*oven],
+                                  context_.plan.schedule.programs[*oven]);
+            const auto shut = curve.setting(in.end);
+            celsius = shut ? shut : curve.setting(in.start);
+        }
+        if (!celsius) {
+            return "oven off · ";
+        }
+        const std::string mode = demand.mode ? ", " + *demand.mode : std::string{};
+        return temperatureText(*celsius, context_.style) + mode + " · ";
     }
 
     /// What it is done on and in: the burner by its name, the appliance, the pan, which oven.
@@ -261,19 +230,48 @@ private:
     [[nodiscard]] std::string after(TaskIndex task) const
     {
         std::vector<std::string> waits;
-        std::set<std::optional<WaitId>> seen;
+        std::vector<std::string> leaves;
+        std::optional<Minutes> freshness;
         for (const LagIndex index : formulation_.problem.lags.indices()) {
             const Lag& lag = formulation_.problem.lags[index];
             const LagSource& source = formulation_.lags[index];
             if (lag.from != TaskPoint{task, Edge::End} || source.text.empty() ||
-                !context_.timetable.bothPresent(lag.from, lag.to) ||
-                !seen.insert(source.wait).second) {
+                !context_.timetable.bothPresent(lag.from, lag.to)) {
                 continue;
             }
-            const std::string bound = boundText(source);
-            waits.push_back(source.text + (bound.empty() ? "" : ", " + bound));
+            if (formulation_.tasks[task].role == TaskRole::Trip) {
+                freshness = source.most;
+            } else if (formulation_.tasks[lag.to.task].role == TaskRole::TakeFrom) {
+                leaves.push_back(source.text + " kept for " +
+                                 theThing(formulation_.tasks[lag.to.task].dishName));
+            } else {
+                const std::string bound = boundText(source);
+                waits.push_back(source.text + (bound.empty() ? "" : ", " + bound));
+            }
         }
-        return waits.empty() ? std::string{} : "then " + listed(waits);
+        if (freshness) {
+            return "to be used within " + durationText(*freshness);
+        }
+        std::string text;
+        for (const std::string& wait : eachOnce(waits)) {
+            text += (text.empty() ? "then " : "; ") + wait;
+        }
+        for (const std::string& kept : eachOnce(leaves)) {
+            text += (text.empty() ? "" : "; ") + kept;
+        }
+        return inStyle(text, context_.style);
+    }
+
+    /// Waits of several batches or users say the same.
+    static std::vector<std::string> eachOnce(const std::vector<std::string>& texts)
+    {
+        std::vector<std::string> result;
+        for (const std::string& text : texts) {
+            if (std::ranges::find(result, text) == result.end()) {
+                result.push_back(text);
+            }
+        }
+        return result;
     }
 
     /// A pot watched by one cook throughout is one line, however often hands might have changed.

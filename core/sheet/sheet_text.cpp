@@ -39,7 +39,7 @@ public:
         wrapped("", sheet_.subtitle);
         if (!sheet_.clashes.empty()) {
             line("");
-            wrapped("", "NOT YET SETTLED: this plan cannot be cooked as it stands.");
+            wrapped("", "NOT YET SETTLED: " + std::string(verdict()));
             for (const std::string& clash : sheet_.clashes) {
                 wrapped("  ! ", clash);
             }
@@ -60,9 +60,25 @@ public:
     }
 
 private:
+    /// The worst that the clashes amount to.
+    [[nodiscard]] std::string_view verdict() const
+    {
+        std::string_view worst = "this plan is not as good as it should be.";
+        for (const Clash& clash : sheet_.plan->clashes) {
+            if (clash.severity == Severity::Impossible) {
+                return "this plan cannot be cooked as it stands.";
+            }
+            if (clash.severity == Severity::Unsafe) {
+                worst = "this plan is not safe as it stands.";
+            }
+        }
+        return worst;
+    }
+
     void line(std::string_view text) { text_ += fmt::format("{}\n", text); }
 
-    /// Breaks at spaces; further lines are indented as deep as `head` is wide.
+    /// Breaks at white space, of which a name may hold any; further lines are indented as deep as
+    /// `head` is wide.
     void wrapped(const std::string& head, const std::string& text)
     {
         const std::string indent(widthOf(head), ' ');
@@ -70,8 +86,12 @@ private:
         bool isFresh = true;
         std::size_t at = 0;
         while (at < text.size()) {
-            const std::size_t end = std::min(text.find(' ', at), text.size());
+            const std::size_t end = std::min(text.find_first_of(" \t\r\n", at), text.size());
             const std::string word = text.substr(at, end - at);
+            at = end + 1;
+            if (word.empty()) {
+                continue;
+            }
             if (!isFresh && widthOf(current) + 1 + widthOf(word) > columns) {
                 line(current);
                 current = indent;
@@ -79,7 +99,6 @@ private:
             }
             current += (isFresh ? "" : " ") + word;
             isFresh = false;
-            at = end + 1;
         }
         line(current);
     }
@@ -90,10 +109,18 @@ private:
         return timeText(calendar, time, calendar.civil(time).date, sheet_.style);
     }
 
+    /// The hour that occurs twice in the night in which the clocks go back.
+    [[nodiscard]] bool isSecondTime(const SheetHour& hour) const
+    {
+        const PlanCalendar& calendar = sheet_.plan->formulation->calendar;
+        return calendar.planTime(hour.civil) != hour.start &&
+               calendar.zone.kindOf(hour.civil) == ClockTimeKind::Repeated;
+    }
+
     void writeHour(const SheetHour& hour)
     {
         line("");
-        line(clock(hour.start));
+        line(clock(hour.start) + (isSecondTime(hour) ? " again: the clocks have gone back" : ""));
         std::vector<Row> rows;
         for (const SheetOvenTurn& turn : hour.ovenTurns) {
             rows.push_back({turn.at, 0, turn.text});
@@ -133,10 +160,20 @@ private:
         return cooks.empty() ? text : fmt::format("{}: {}", listed(cooks), text);
     }
 
+    /// Amounts are counted off one by one: no "and" that could be part of a name, none left out.
+    static std::string commaed(const std::vector<std::string>& amounts)
+    {
+        std::string text;
+        for (const std::string& amount : amounts) {
+            text += (text.empty() ? "" : ", ") + amount;
+        }
+        return text;
+    }
+
     static std::string stepText(const SheetStep& step)
     {
         std::string text = withCooks(step.deed, step.cooks);
-        for (const std::string& more : {step.detail, listed(step.amounts), step.after}) {
+        for (const std::string& more : {step.detail, commaed(step.amounts), step.after}) {
             if (!more.empty()) {
                 text += "; " + more;
             }

@@ -78,7 +78,9 @@ std::string_view cautionText(Caution caution)
     case Caution::RawMeat:
         return "Raw meat or fish: own board and knife, wash hands, cook it through.";
     case Caution::RawEgg:
-        return "Raw egg: not for the pregnant, the very young or old, or the ill.";
+        return "Raw egg: wash hands and bowls after it; what stays raw or soft is not for the "
+               "pregnant, "
+               "the very young or old, or the ill.";
     case Caution::Alcohol:
         return "Alcohol: say so at table; off the flame when pouring, it can catch fire.";
     case Caution::Poisonous:

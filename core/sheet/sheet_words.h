@@ -1,0 +1,20 @@
+// SheetWords: an ingredient with its amount, and figures within a recipe's own words, as the sheet
+// prints them. For core/sheet only.
+#pragma once
+
+#include <string>
+
+#include "core/plan/formulation.h"
+#include "core/wording/wording.h"
+
+namespace suppertide {
+
+/// "500 ml double cream", "6 × egg white", "zest of ¾ lemon", "a pinch of nutmeg", "salt to taste",
+/// with the note in brackets: "210 g trout fillet (skin and bones out)".
+[[nodiscard]] std::string amountLine(const ScaledLine& line);
+
+/// `text` with the temperatures in it as the user reads them: "82 °C" and "160–180 °C" become °F if
+/// the style says so; else it stays as it is.
+[[nodiscard]] std::string inStyle(const std::string& text, const ReadingStyle& style);
+
+} // namespace suppertide
