@@ -1,0 +1,1 @@
+suppertide_test(core/sheet DEPENDS core/sheet core/propose core/exchange)
