@@ -53,6 +53,8 @@ public:
     bool parse_error(std::size_t position, const std::string& /*token*/,
                      const nlohmann::json::exception& error)
     {
+        constexpr int numberOutOfRange = 406; // of the library's documented exception ids
+        isNumberTooLarge_ = error.id == numberOutOfRange;
         position_ = position;
         complaint_ = error.what();
         return false;
@@ -63,6 +65,7 @@ public:
     [[nodiscard]] const std::string& complaint() const { return complaint_; }
     /// How many bytes had been read at a syntax error; 0 if the complaint names its own place.
     [[nodiscard]] std::size_t position() const { return position_; }
+    [[nodiscard]] bool isNumberTooLarge() const { return isNumberTooLarge_; }
 
 private:
     struct Open
@@ -138,6 +141,7 @@ private:
     JsonValue tree_;
     std::string complaint_;
     std::size_t position_ = 0;
+    bool isNumberTooLarge_ = false;
 };
 
 std::string lineAndColumn(std::string_view text, std::size_t position)
@@ -176,9 +180,11 @@ Result<JsonValue> parseJson(std::string_view text)
     if (builder.position() == 0) {
         return notJson(fmt::format("In this text, {}. Correct it there.", builder.complaint()));
     }
-    return notJson(fmt::format("This is not JSON at {}. Correct it there.",
-                               lineAndColumn(text, builder.position())),
-                   builder.complaint());
+    return notJson(
+        fmt::format("{} at {}. Correct it there.",
+                    builder.isNumberTooLarge() ? "There is too large a number" : "This is not JSON",
+                    lineAndColumn(text, builder.position())),
+        builder.complaint());
 }
 
 Result<std::string> readTextFile(const std::string& file)
