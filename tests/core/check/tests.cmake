@@ -1,1 +1,1 @@
-suppertide_test(core/check DEPENDS core/check tests/support/problem)
+suppertide_test(core/check DEPENDS core/check core/exchange tests/support/problem)
