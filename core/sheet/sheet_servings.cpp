@@ -76,18 +76,27 @@ private:
     {
         const std::string text = fmt::format("{} {}", toText(Amount{entry.portions, Unit::Piece}),
                                              portionName(recipe, entry.variant));
-        std::vector<std::string> names;
+        std::vector<std::string> takers;
+        std::vector<std::string> harmed;
         for (const Helping& helping : helpings) {
+            if (helping.dish != dish.id || helping.variant != entry.variant) {
+                continue;
+            }
             const bool isNamed =
                 std::ranges::find(entry.guests, helping.guest) != entry.guests.end();
-            if (helping.dish == dish.id && helping.variant == entry.variant &&
-                (isNamed || avoidsSomething(helping.guest))) {
-                names.push_back(guestName(helping.guest));
+            if (!helping.unsuitable.empty()) {
+                harmed.push_back(guestName(helping.guest));
+            } else if (isNamed || avoidsSomething(helping.guest)) {
+                takers.push_back(guestName(helping.guest));
             }
         }
         // Who gets it need not be said of what everybody gets.
-        const bool isForAll = names.size() == context_.occasion.guests.size();
-        return names.empty() || isForAll ? text : fmt::format("{} ({})", text, listed(names));
+        std::string whom =
+            takers.size() == context_.occasion.guests.size() ? std::string{} : listed(takers);
+        if (!harmed.empty()) {
+            whom += (whom.empty() ? "not for " : "; not for ") + listed(harmed);
+        }
+        return whom.empty() ? text : fmt::format("{} ({})", text, whom);
     }
 
     const SheetContext& context_;
