@@ -19,22 +19,20 @@ bool isOfTheCook(Caution caution)
     return caution == Caution::SharpBlade || caution == Caution::Steam;
 }
 
-/// Each danger is said where it first comes up in a dish, or for a cook's tools on a day: what is
-/// said at every stir is not read.
+/// Each danger is said where it first comes up for a cook on a day: anew in each recipe, but once
+/// for a cook's tools. What is said at every stir is not read.
 void addCautions(const SheetContext& context, const std::vector<SheetStep>& steps,
                  std::vector<SheetNote>& notes)
 {
-    using OfDish = std::pair<std::optional<DishId>, Caution>;
-    using OfCook = std::tuple<std::vector<std::string>, CivilDate, Caution>;
-    std::set<OfDish> saidOfDish;
-    std::set<OfCook> saidToCook;
+    using Said = std::tuple<CivilDate, std::vector<std::string>, std::optional<RecipeId>, Caution>;
+    std::set<Said> said;
     for (const SheetStep& step : steps) {
+        const TaskSource& source = context.formulation.tasks[step.task];
         const CivilDate day = context.formulation.calendar.civil(step.start).date;
-        for (const Caution caution : context.formulation.tasks[step.task].cautions) {
-            const bool isNew = isOfTheCook(caution)
-                                   ? saidToCook.insert({step.cooks, day, caution}).second
-                                   : saidOfDish.insert({step.dish, caution}).second;
-            if (isNew) {
+        for (const Caution caution : source.cautions) {
+            // A preparation has the id of the dish that uses it, but dangers of its own.
+            const auto recipe = isOfTheCook(caution) ? std::nullopt : source.recipe;
+            if (said.insert({day, step.cooks, recipe, caution}).second) {
                 notes.push_back({SheetNoteKind::Caution, step.start,
                                  std::string(cautionText(caution)), step.cooks});
             }

@@ -58,6 +58,19 @@ protected:
         return all;
     }
 
+    /// Whether something starts at a minute, of that recipe if one is named.
+    [[nodiscard]] bool isStartOf(PlanTime at, const std::optional<RecipeId>& recipe) const
+    {
+        for (const TaskIndex task : plan->formulation->tasks.indices()) {
+            const auto when = plan->interval(task);
+            if (when && when->start == at &&
+                (!recipe || plan->formulation->tasks[task].recipe == recipe)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     PlanPtr plan;
     PerHourPlan sheet;
 };
@@ -261,21 +274,33 @@ TEST_P(DemoSheet, ServesEachCourseWithItsHelpings)
     }
 }
 
-TEST_P(DemoSheet, WarnsOfEachDangerOfEachDish)
+TEST_P(DemoSheet, WarnsEachCookOnEachDayOfTheDangersOfARecipeBeforeThem)
 {
-    std::set<std::string> noted;
+    std::vector<SheetNote> notes;
     for (const SheetHour& hour : hours()) {
-        for (const SheetNote& note : hour.notes) {
-            noted.insert(note.text);
-        }
+        notes.insert(notes.end(), hour.notes.begin(), hour.notes.end());
     }
     const Formulation& formulation = *plan->formulation;
+    const auto dayOf = [&](PlanTime at) { return formulation.calendar.civil(at).date; };
     int dangers = 0;
-    for (const TaskIndex task : formulation.tasks.indices()) {
-        for (const Caution caution : formulation.tasks[task].cautions) {
-            if (plan->interval(task)) {
+    for (const SheetHour& hour : hours()) {
+        for (const SheetStep& step : hour.steps) {
+            const TaskSource& source = formulation.tasks[step.task];
+            for (const Caution caution : source.cautions) {
                 ++dangers;
-                EXPECT_TRUE(noted.contains(std::string(cautionText(caution))));
+                const bool isTool = caution == Caution::SharpBlade || caution == Caution::Steam;
+                const auto isAt = [&](PlanTime at) {
+                    return isStartOf(at, isTool ? std::nullopt : source.recipe);
+                };
+                EXPECT_TRUE(std::ranges::any_of(notes,
+                                                [&](const SheetNote& note) {
+                                                    return note.text == cautionText(caution) &&
+                                                           note.at <= step.start &&
+                                                           dayOf(note.at) == dayOf(step.start) &&
+                                                           note.cooks == step.cooks &&
+                                                           isAt(note.at);
+                                                }))
+                    << step.deed << ": " << cautionText(caution);
             }
         }
     }

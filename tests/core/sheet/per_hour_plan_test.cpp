@@ -278,7 +278,7 @@ TEST_F(Evening, SaysWhatFollowsAStep)
         "h to 3 h");
 }
 
-TEST_F(Evening, SaysAnUrgentDangerOncePerDishAndAToolsOncePerCookAndDay)
+TEST_F(Evening, SaysADangerOncePerRecipeAndAToolsOncePerCookAndDay)
 {
     const TaskIndex fry = evening.add({"Squash", "Fry", at(17), 10, handsOn, {0}});
     const TaskIndex again = evening.add({"Squash", "Fry on", at(17, 20), 10, handsOn, {0}});
@@ -287,6 +287,9 @@ TEST_F(Evening, SaysAnUrgentDangerOncePerDishAndAToolsOncePerCookAndDay)
     const TaskIndex before = evening.add({"Cakes", "Cut", eve(18), 10, handsOn, {0}});
     for (const TaskIndex task : {fry, again, cakes, cut, before}) {
         evening.formulation.tasks[task].cautions = {Caution::HotOil, Caution::SharpBlade};
+        evening.formulation.tasks[task].recipe = RecipeId{evening.formulation.tasks[task].dishName};
+        // As of a preparation: the dish is that of its first user.
+        evening.formulation.tasks[task].dish = DishId{"squash"};
     }
     evening.formulation.tasks[cut].cautions = {Caution::SharpBlade};
     evening.formulation.tasks[before].cautions = {Caution::SharpBlade};
