@@ -70,6 +70,25 @@ OccasionPtr mainOccasion(const LibraryState& state)
     return most == state.occasions.end() ? nullptr : most->second;
 }
 
+/// What the built demo holds, read from a copy at `scratch` that is gone afterwards: the folder of
+/// the built one may be closed to writing.
+Result<LibraryState> stateOf(const fs::path& built, const fs::path& scratch)
+{
+    if (auto copied = copyLibrary(built, scratch); !copied) {
+        return copied.error();
+    }
+    auto state = [&scratch]() -> Result<LibraryState> {
+        auto library = openLibrary(scratch, OpenMode::ReadWrite);
+        if (!library) {
+            return library.error();
+        }
+        return (*library)->load();
+    }();
+    std::error_code error;
+    fs::remove(scratch, error);
+    return state;
+}
+
 } // namespace
 
 Result<fs::path> freshDemo(const Clock& clock)
@@ -83,14 +102,7 @@ Result<fs::path> freshDemo(const Clock& clock)
         return folder.error();
     }
     fs::path copy = freeName(*folder);
-    if (auto copied = copyLibrary(*built, copy); !copied) {
-        return copied.error();
-    }
-    auto library = openLibrary(copy, OpenMode::ReadWrite);
-    if (!library) {
-        return library.error();
-    }
-    auto state = (*library)->load();
+    auto state = stateOf(*built, copy);
     if (!state) {
         return state.error();
     }
@@ -101,8 +113,8 @@ Result<fs::path> freshDemo(const Clock& clock)
     if (const OccasionPtr shown = mainOccasion(*dated)) {
         dated->open = shown->occasion.id;
     }
-    if (auto kept = (*library)->apply(differenceOf(*state, *dated, "Date the demo")); !kept) {
-        return kept.error();
+    if (auto made = makeLibrary(copy, *dated); !made) {
+        return made.error();
     }
     return copy;
 }

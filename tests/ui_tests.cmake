@@ -32,3 +32,7 @@ target_compile_options(draw_sheet PRIVATE ${suppertide_warnings})
 suppertide_link(draw_sheet PRIVATE tests/print)
 
 suppertide_test(ui/print QT DEPENDS ui/print tests/print tests/gui)
+
+if(IS_DIRECTORY ${CMAKE_SOURCE_DIR}/tests/gui/window)
+    suppertide_test(gui/window QT DEPENDS ui/window core/store core/exchange tests/gui)
+endif()

@@ -94,6 +94,7 @@ private:
     struct Part
     {
         Task task;
+        DurationRange range; // of this part alone; only a step's last part is unsure
         TaskRole role = TaskRole::Step;
         Rule rule = Rule::Attention;
     };
@@ -101,10 +102,28 @@ private:
     [[nodiscard]] Part deed(const char* suffix, Minutes length) const
     {
         Part part;
+        part.range = range_;
         part.task.id = id_ + suffix;
         part.task.duration = length;
         part.task.hands = Hands{step_.attention, step_.cooks, step_.skill};
         part.task.atTable = step_.atTable.value_or(isKeepingAnEye(step_.attention));
+        return part;
+    }
+
+    /// Part of a step that goes on afterwards: however long the step takes, this part is sure.
+    [[nodiscard]] Part early(const char* suffix, Minutes length) const
+    {
+        Part part = deed(suffix, length);
+        part.range = {length, length, length};
+        return part;
+    }
+
+    /// The end of a step of which `before` has passed.
+    [[nodiscard]] Part last(const char* suffix, Minutes length, Minutes before) const
+    {
+        Part part = deed(suffix, length);
+        part.range = {std::clamp(range_.least - before, Minutes{1}, length), length,
+                      std::max(range_.most - before, length)};
         return part;
     }
 
@@ -126,9 +145,9 @@ private:
         }
         if (step_.turnAfter && *step_.turnAfter > Minutes{0} &&
             *step_.turnAfter + turning < length) {
-            add(deed("", *step_.turnAfter));
+            add(early("", *step_.turnAfter));
             add(handling(".turn", turning, TaskRole::Turn));
-            add(deed(".2", length - *step_.turnAfter - turning));
+            add(last(".2", length - *step_.turnAfter - turning, *step_.turnAfter + turning));
         } else {
             add(deed("", length));
         }
@@ -151,7 +170,7 @@ private:
         for (Minutes::rep i = count; i > 0; --i) {
             const Minutes piece = left / i;
             const std::string suffix = i == count ? "" : "." + std::to_string(count - i + 1);
-            add(deed(suffix.c_str(), piece));
+            add(i > 1 ? early(suffix.c_str(), piece) : last(suffix.c_str(), piece, length - piece));
             left -= piece;
         }
     }
@@ -162,8 +181,8 @@ private:
         if (!needsCooks) {
             part.task.hands.reset();
         }
-        const TaskIndex task =
-            evening_.draft.addTask(std::move(part.task), sourceFor(part.role, part.rule));
+        TaskSource source = sourceFor(part);
+        const TaskIndex task = evening_.draft.addTask(std::move(part.task), std::move(source));
         evening_.place(task, option_);
         if (needsCooks && making_.cook) {
             evening_.wantedCooks[task] = {*making_.cook};
@@ -171,11 +190,11 @@ private:
         tasks_.tasks.push_back(task);
     }
 
-    [[nodiscard]] TaskSource sourceFor(TaskRole role, Rule rule) const
+    [[nodiscard]] TaskSource sourceFor(const Part& part) const
     {
         TaskSource source;
-        source.role = role;
-        source.rule = rule;
+        source.role = part.role;
+        source.rule = part.rule;
         source.course = making_.course->id;
         source.dish = making_.dish->id;
         source.recipe = making_.recipe->id;
@@ -185,13 +204,14 @@ private:
         source.portions = batch_.share.total();
         source.dishName = making_.name;
         nameVariants(source);
-        if (role == TaskRole::Step) {
+        // Whoever puts it in, turns it and takes it out is as near to the heat as the step itself.
+        source.cautions = step_.cautions;
+        if (part.role == TaskRole::Step) {
             source.verb = step_.verb;
             source.text = step_.text;
             source.detail = step_.detail;
-            source.duration = range_;
+            source.duration = part.range;
             source.lines = scaledLines();
-            source.cautions = step_.cautions;
             source.isHot = isHot(step_);
         }
         return source;

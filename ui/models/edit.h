@@ -28,7 +28,9 @@ template <typename Change>
     OccasionRecord next = *record;
     change(next.occasion);
     LibraryState state = library;
-    state.occasions[next.occasion.id] = std::make_shared<const OccasionRecord>(std::move(next));
+    // The id apart: what is assigned is made, and `next` emptied, before the place is looked up.
+    const OccasionId id = record->occasion.id;
+    state.occasions[id] = std::make_shared<const OccasionRecord>(std::move(next));
     return state;
 }
 

@@ -215,7 +215,8 @@ LibraryState withNewOccasion(const LibraryState& library, const std::string& nam
     }
     record.occasion = withCourseAdded(std::move(record.occasion), "Main", date);
     next.open = record.occasion.id;
-    next.occasions[record.occasion.id] = std::make_shared<const OccasionRecord>(std::move(record));
+    const OccasionId id = record.occasion.id;
+    next.occasions[id] = std::make_shared<const OccasionRecord>(std::move(record));
     return next;
 }
 
@@ -229,8 +230,9 @@ LibraryState withOccasionCopied(const LibraryState& library)
         return next.occasions.contains(OccasionId{id});
     })};
     copy.occasion.name += " (copy)";
-    next.open = copy.occasion.id;
-    next.occasions[copy.occasion.id] = std::make_shared<const OccasionRecord>(std::move(copy));
+    const OccasionId id = copy.occasion.id;
+    next.open = id;
+    next.occasions[id] = std::make_shared<const OccasionRecord>(std::move(copy));
     return next;
 }
 

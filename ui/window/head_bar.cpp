@@ -9,7 +9,9 @@
 #include <QSlider>
 #include <QUndoStack>
 
+#include <algorithm>
 #include <array>
+#include <vector>
 
 namespace suppertide::ui {
 
@@ -17,9 +19,10 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-// Below these widths (px) the date, the words of the slider, and Redo give way, in this order.
-constexpr int widthForDate = 1180;
-constexpr int widthForRedo = 900;
+// What Undo undoes is cut to this width (px), so that the buttons beside it stand still.
+constexpr int undoWidth = 190;
+// A name is cut no shorter than this (px); there is always its tool tip.
+constexpr int leastName = 80;
 
 constexpr std::array cautions{CautionLevel::Likely, CautionLevel::Half, CautionLevel::Careful,
                               CautionLevel::VeryCareful};
@@ -61,7 +64,7 @@ HeadBar::HeadBar(QUndoStack& undo, const Theme& theme, QWidget* parent)
     row->addWidget(date_);
     row->addStretch(1);
     for (QWidget* each :
-         std::initializer_list<QWidget*>{undo_, redo_, plan_, take_, preferences_, zoom_}) {
+         std::initializer_list<QWidget*>{undo_, redo_, take_, plan_, preferences_, zoom_}) {
         row->addWidget(each);
     }
     setTheme(theme);
@@ -71,13 +74,11 @@ HeadBar::HeadBar(QUndoStack& undo, const Theme& theme, QWidget* parent)
 void HeadBar::makeUndo(QUndoStack& undo)
 {
     undo_->setObjectName(u"undo"_s);
+    undo_->setFixedWidth(undoWidth);
     redo_->setObjectName(u"redo"_s);
     const auto follow = [this, &undo] {
         undo_->setEnabled(undo.canUndo());
-        undo_->setText(
-            undo.canUndo()
-                ? tr("Undo: %1").arg(fontMetrics().elidedText(undo.undoText(), Qt::ElideRight, 160))
-                : tr("Undo"));
+        undo_->setText(undo.canUndo() ? tr("Undo: %1").arg(undoText(undo.undoText())) : tr("Undo"));
         undo_->setToolTip(undo.undoText());
         redo_->setEnabled(undo.canRedo());
         redo_->setText(tr("Redo"));
@@ -147,10 +148,22 @@ void HeadBar::makeZoom()
             [this](int id) { Q_EMIT zoomRequested(static_cast<ZoomStop>(id)); });
 }
 
+QString HeadBar::undoText(const QString& deed) const
+{
+    constexpr int frame = 24;
+    const QFontMetrics metrics = undo_->fontMetrics();
+    return metrics.elidedText(deed, Qt::ElideRight,
+                              undoWidth - frame -
+                                  metrics.horizontalAdvance(tr("Undo: %1").arg(u""_s)));
+}
+
 void HeadBar::show(const QString& name, const QString& date)
 {
-    name_->setText(name);
+    fullName_ = name;
+    name_->setToolTip(name);
+    name_->setAccessibleName(name);
     date_->setText(date);
+    giveWay();
 }
 
 void HeadBar::showPreferences(const Preferences& preferences)
@@ -175,6 +188,7 @@ void HeadBar::setPlanning(bool isPossible, bool isRunning)
 void HeadBar::showOffer(bool isThere)
 {
     take_->setVisible(isThere);
+    giveWay();
 }
 
 void HeadBar::showZoom(ZoomStop stop)
@@ -189,6 +203,7 @@ void HeadBar::setTheme(const Theme& theme)
 {
     name_->setFont(theme.font(TypeRole::Title));
     date_->setFont(theme.font(TypeRole::Label));
+    giveWay();
 }
 
 void HeadBar::resizeEvent(QResizeEvent* event)
@@ -199,10 +214,30 @@ void HeadBar::resizeEvent(QResizeEvent* event)
 
 void HeadBar::giveWay()
 {
-    date_->setVisible(width() >= widthForDate);
-    redo_->setVisible(width() >= widthForRedo);
+    // The date goes first, then the words of the preferences, then Redo; at last the name is cut.
+    std::vector<QWidget*> order{date_};
     for (QLabel* label : preferences_->findChildren<QLabel*>()) {
-        label->setVisible(width() >= widthForRedo);
+        order.push_back(label);
+    }
+    order.push_back(redo_);
+    name_->setText(fullName_);
+    for (QWidget* widget : order) {
+        widget->setVisible(true);
+    }
+    const auto wanted = [this] {
+        preferences_->layout()->invalidate();
+        layout()->invalidate();
+        return layout()->totalSizeHint().width();
+    };
+    for (QWidget* widget : order) {
+        if (wanted() <= width()) {
+            return;
+        }
+        widget->setVisible(false);
+    }
+    if (const int over = wanted() - width(); over > 0) {
+        name_->setText(name_->fontMetrics().elidedText(
+            fullName_, Qt::ElideRight, std::max(leastName, name_->sizeHint().width() - over)));
     }
 }
 

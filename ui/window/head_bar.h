@@ -48,6 +48,7 @@ private:
     void makeZoom();
     void makeUndo(QUndoStack& undo);
     void giveWay();
+    [[nodiscard]] QString undoText(const QString& deed) const;
 
     QLabel* name_;
     QLabel* date_;
@@ -59,6 +60,7 @@ private:
     QSlider* calm_;
     QComboBox* caution_;
     QWidget* zoom_;
+    QString fullName_;
     bool isRunning_ = false;
 };
 

@@ -1,8 +1,10 @@
 #include "ui/window/main_window.h"
 
 #include <QCloseEvent>
+#include <QCursor>
 #include <QLabel>
 #include <QMenuBar>
+#include <QScreen>
 #include <QSplitter>
 #include <QStatusBar>
 #include <QVBoxLayout>
@@ -125,8 +127,10 @@ void MainWindow::connectTimeline()
     connect(&view, &TimelineView::emptyNoteTriggered, this, [this] {
         if (openOccasion(document_.library())) {
             parts_->pages->showMenu();
-        } else {
+        } else if (document_.library().occasions.empty()) {
             parts_->desk->begin();
+        } else {
+            parts_->actions.openOccasion->popup(QCursor::pos());
         }
     });
     connect(&view, &TimelineView::activated, this, [this](const QString& taskId) {
@@ -318,10 +322,12 @@ void MainWindow::restoreSizes()
         return QByteArray::fromBase64(document_.setting(QString::fromLatin1(name)).toLatin1());
     };
     if (!restoreGeometry(bytes("window.geometry"))) {
-        resize(1280, 800);
+        // Nine tenths of the screen, and no more than can be read at a glance.
+        constexpr QSize most{1920, 1080};
+        resize((screen()->availableSize() * 0.9).boundedTo(most).expandedTo(minimumSize()));
     }
     if (!parts_->across->restoreState(bytes("window.across"))) {
-        parts_->across->setSizes({190, 800, 290});
+        parts_->across->setSizes({215, 800, 300});
     }
     if (!parts_->down->restoreState(bytes("window.down"))) {
         parts_->down->setSizes({560, 130});

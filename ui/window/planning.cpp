@@ -82,6 +82,7 @@ void Planning::take()
     isTaking_ = false;
     revision_ = document_.state()->revision;
     Q_EMIT offered(nullptr);
+    Q_EMIT said(tr("The plan is taken. Undo brings back the one before."));
 }
 
 void Planning::dismiss()

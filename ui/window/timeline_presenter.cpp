@@ -64,8 +64,12 @@ void TimelinePresenter::refresh()
     const OccasionPtr record = openOccasion(document_.library());
     if (!record) {
         view_.setScene({});
-        view_.setEmptyNote(tr("No occasion is open. Begin one, or open one of yours."),
-                           tr("New occasion"));
+        const bool isFirst = document_.library().occasions.empty();
+        view_.setEmptyNote(isFirst
+                               ? tr("There is no occasion yet. Begin your first one.")
+                               : tr("No occasion is open. Open one of yours, or begin one under "
+                                    "Occasion, New."),
+                           isFirst ? tr("New occasion") : tr("Open an occasion"));
         return;
     }
     looks_.see(record->occasion);

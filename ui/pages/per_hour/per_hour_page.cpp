@@ -8,15 +8,17 @@
 #include <QPageLayout>
 #include <QPageSize>
 #include <QPainter>
-#include <QPlainTextEdit>
 #include <QPrintDialog>
 #include <QPrintPreviewDialog>
 #include <QPrinter>
 #include <QPushButton>
+#include <QScrollBar>
+#include <QTextBrowser>
 #include <QVBoxLayout>
 
 #include <filesystem>
 
+#include "ui/print/per_hour_html.h"
 #include "ui/print/per_hour_pdf.h"
 
 namespace suppertide::ui {
@@ -37,12 +39,11 @@ QPushButton* button(const QString& text, const QString& name, QWidget* parent)
 PerHourPage::PerHourPage(Prompts& prompts, const Theme& theme, QWidget* parent)
     : QWidget(parent), prompts_(prompts), title_(new QLabel(tr("Per-hour plan"), this)),
       buttons_(new QWidget(this)), paper_(new QComboBox(buttons_)), size_(new QComboBox(buttons_)),
-      text_(new QPlainTextEdit(this))
+      text_(new QTextBrowser(this))
 {
     text_->setObjectName(u"perHourText"_s);
-    text_->setReadOnly(true);
     text_->setAccessibleName(tr("The plan by the hour"));
-    text_->setLineWrapMode(QPlainTextEdit::WidgetWidth);
+    text_->setOpenLinks(false);
     paper_->setObjectName(u"paperSize"_s);
     paper_->setAccessibleName(tr("Paper"));
     paper_->addItems({tr("A4"), tr("Letter")});
@@ -92,15 +93,19 @@ void PerHourPage::show(const PerHourPlan& sheet, const std::map<DishId, int>& lo
     sheet_ = sheet;
     looks_ = looks;
     buttons_->setEnabled(true);
-    const QString text = QString::fromStdString(toText(sheet));
-    if (text_->toPlainText() != text) {
-        text_->setPlainText(text);
+    const QString html = QString::fromStdString(perHourHtml(sheet));
+    if (html != html_) {
+        html_ = html;
+        const int at = text_->verticalScrollBar()->value();
+        text_->setHtml(html);
+        text_->verticalScrollBar()->setValue(at);
     }
 }
 
 void PerHourPage::showNothing(const QString& why)
 {
     sheet_ = {};
+    html_.clear();
     buttons_->setEnabled(false);
     text_->setPlainText(why.isEmpty() ? tr("There is no plan yet. Put dishes on the menu first.")
                                       : why);

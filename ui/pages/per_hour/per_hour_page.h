@@ -11,7 +11,7 @@
 
 class QComboBox;
 class QLabel;
-class QPlainTextEdit;
+class QTextBrowser;
 class QPrinter;
 
 namespace suppertide::ui {
@@ -49,7 +49,8 @@ private:
     QWidget* buttons_;
     QComboBox* paper_;
     QComboBox* size_;
-    QPlainTextEdit* text_;
+    QTextBrowser* text_;
+    QString html_; // shown now
 };
 
 } // namespace suppertide::ui
