@@ -131,7 +131,42 @@ void Canvas::ring(double x, double y, double radius, const QColor& ground, const
     painter_.setRenderHint(QPainter::Antialiasing, false);
 }
 
+/// The pieces of `line` inside `outline`: between every second of its crossings with the edges.
+void Canvas::drawLineWithin(const QLineF& line, const QPolygonF& outline)
+{
+    const QPointF along = line.p2() - line.p1();
+    const auto side = [&](const QPointF& point) {
+        const QPointF from = point - line.p1();
+        return along.x() * from.y() - along.y() * from.x();
+    };
+    std::vector<double> crossings; // as parts of the line's length
+    for (qsizetype i = 0; i < outline.size(); ++i) {
+        const QPointF a = outline[i];
+        const QPointF b = outline[(i + 1) % outline.size()];
+        const double sideA = side(a);
+        const double sideB = side(b);
+        if ((sideA < 0) == (sideB < 0)) {
+            continue;
+        }
+        const QPointF from = a + (b - a) * (sideA / (sideA - sideB)) - line.p1();
+        crossings.push_back(QPointF::dotProduct(from, along) / QPointF::dotProduct(along, along));
+    }
+    std::sort(crossings.begin(), crossings.end());
+    for (std::size_t i = 0; i + 1 < crossings.size(); i += 2) {
+        const double begin = std::clamp(crossings[i], 0.0, 1.0);
+        const double end = std::clamp(crossings[i + 1], 0.0, 1.0);
+        if (begin < end) {
+            painter_.drawLine(line.pointAt(begin), line.pointAt(end));
+        }
+    }
+}
+
 void Canvas::hatch(const Box& area, ClashSeverity severity)
+{
+    hatch(area, QPolygonF{toRect(area)}, severity);
+}
+
+void Canvas::hatch(const Box& area, const QPolygonF& outline, ClashSeverity severity)
 {
     const QRectF whole = toRect(area);
     const QRectF clip = whole.intersected(dirty_.adjusted(-1, -1, 1, 1));
@@ -154,13 +189,13 @@ void Canvas::hatch(const Box& area, ClashSeverity severity)
     for (double k = firstOf(clip.left() + clip.top()); k < clip.right() + clip.bottom() + step;
          k += step) {
         const double x = k - whole.top();
-        painter_.drawLine(QPointF{x, whole.top()}, QPointF{x - height, whole.bottom()});
+        drawLineWithin({x, whole.top(), x - height, whole.bottom()}, outline);
     }
     if (severity == ClashSeverity::Unsafe) {
         for (double k = firstOf(clip.left() - clip.bottom()); k < clip.right() - clip.top() + step;
              k += step) {
             const double x = k + whole.top();
-            painter_.drawLine(QPointF{x, whole.top()}, QPointF{x + height, whole.bottom()});
+            drawLineWithin({x, whole.top(), x + height, whole.bottom()}, outline);
         }
     }
 }

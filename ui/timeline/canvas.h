@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QColor>
+#include <QLineF>
 #include <QPainter>
 #include <QPolygonF>
 #include <QRectF>
@@ -59,6 +60,9 @@ public:
     void ring(double x, double y, double radius, const QColor& ground, const Stroke& stroke);
     /// The hatch of a clash, within `area` only; diagonals mean clash and nothing else.
     void hatch(const Box& area, ClashSeverity severity);
+    /// Within `outline` as well. No clip path does this: its slanting edges are rounded to other
+    /// pixels when only a part is painted anew.
+    void hatch(const Box& area, const QPolygonF& outline, ClashSeverity severity);
     void stem(const Box& box, const DishFill& dish);
 
     void text(double x, double baseline, const QString& words, TypeRole role, const QColor& colour,
@@ -78,6 +82,7 @@ public:
 
 private:
     [[nodiscard]] QPen pen(const Stroke& stroke) const;
+    void drawLineWithin(const QLineF& line, const QPolygonF& outline);
     [[nodiscard]] double leftOf(double x, double width, TextSide side) const;
 
     QPainter& painter_;

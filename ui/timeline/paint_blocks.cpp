@@ -1,6 +1,4 @@
 // Blocks: their forms by attention, their stems, pins, and ghosts. Labels have their own file.
-#include <QPainterPath>
-
 #include <algorithm>
 
 #include "ui/timeline/block_form.h"
@@ -17,16 +15,28 @@ Box stemOf(const BlockShape& shape)
     return {shape.left, shape.top, std::min(shape.left + stemWidth, shape.likely), shape.bottom};
 }
 
+/// What of `outline` lies below `y`.
+QPolygonF partBelow(const QPolygonF& outline, double y)
+{
+    QPolygonF part;
+    for (qsizetype i = 0; i < outline.size(); ++i) {
+        const QPointF a = outline[i];
+        const QPointF b = outline[(i + 1) % outline.size()];
+        if (a.y() >= y) {
+            part.append(a);
+        }
+        if ((a.y() < y) != (b.y() < y)) {
+            part.append(a + (b - a) * ((y - a.y()) / (b.y() - a.y())));
+        }
+    }
+    return part;
+}
+
 void paintFootBand(const Layer& layer, const BlockShape& shape, const QPolygonF& outline,
                    const QColor& colour)
 {
     const double height = footBandHeight(shape.bottom - shape.top);
-    QPainterPath clip;
-    clip.addPolygon(outline);
-    const SavedState saved{layer.canvas.painter()};
-    layer.canvas.painter().setClipPath(clip, Qt::IntersectClip);
-    layer.canvas.fill({shape.left, shape.bottom - height, shape.bounds().right, shape.bottom},
-                      colour);
+    layer.canvas.polygon(partBelow(outline, layer.canvas.snapped(shape.bottom - height)), colour);
 }
 
 /// Ticks for the least and the likely end, in the finest zoom.

@@ -1,6 +1,4 @@
 // Clashes: hatch, outlines and numbered tags at every place that they concern.
-#include <QPainterPath>
-
 #include <algorithm>
 
 #include "ui/timeline/clash_tag.h"
@@ -39,11 +37,7 @@ void paintOnBlock(const Layer& layer, const SceneClash& clash, const ClashPlace&
     hatched.left = std::max(hatched.left, shape.left);
     hatched.right = std::min(hatched.right, shape.bounds().right);
     if (hatched.left < hatched.right) {
-        QPainterPath clip;
-        clip.addPolygon(outlineOf(shape, 0));
-        const SavedState saved{layer.canvas.painter()};
-        layer.canvas.painter().setClipPath(clip, Qt::IntersectClip);
-        layer.canvas.hatch(hatched, clash.severity);
+        layer.canvas.hatch(hatched, outlineOf(shape, 0), clash.severity);
     }
     layer.canvas.frame(shape.bounds().grown(outlineOff),
                        outlineStroke(layer.canvas, clash.severity));

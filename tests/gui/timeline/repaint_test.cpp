@@ -61,17 +61,29 @@ protected:
         for (const QRect& rect : region) {
             paintOn(before, rect);
         }
-        const QImage fresh = painted();
+        expectAlike(before, painted(), before.rect());
+    }
+    static void expectAlike(const QImage& repainted, const QImage& fresh, const QRect& where)
+    {
         QRect unlike;
-        for (int y = 0; y < height; ++y) {
-            for (int x = 0; x < width; ++x) {
-                if (isUnlike(before.pixel(x, y), fresh.pixel(x, y))) {
+        for (int y = where.top(); y <= where.bottom(); ++y) {
+            for (int x = where.left(); x <= where.right(); ++x) {
+                if (isUnlike(repainted.pixel(x, y), fresh.pixel(x, y))) {
                     unlike |= QRect{x, y, 1, 1};
                 }
             }
         }
         EXPECT_TRUE(unlike.isNull()) << "stale from " << unlike.left() << "," << unlike.top()
                                      << " to " << unlike.right() << "," << unlike.bottom();
+    }
+
+    [[nodiscard]] Scene withAnyStepMoved(Random& random) const
+    {
+        const auto& blocks = state_.scene().blocks;
+        const auto which = static_cast<std::size_t>(
+            random.between(0, static_cast<std::int64_t>(blocks.size()) - 1));
+        const PlanTime start = at(Day::Saturday, 15, 30) + Minutes{random.between(0, 70) * 5};
+        return state_.withBlockAt(blocks[which].id, start);
     }
 
     static constexpr int width = 1068;
@@ -83,16 +95,37 @@ protected:
 
 TEST_F(Repaint, LeavesNothingStaleWhenAnyStepMoves)
 {
+    state_.holdPleats(true);
     forEachSeed(60, [&](Random& random) {
-        const auto& blocks = state_.scene().blocks;
-        const auto which = static_cast<std::size_t>(
-            random.between(0, static_cast<std::int64_t>(blocks.size()) - 1));
-        const std::string id = blocks[which].id;
-        const PlanTime start = at(Day::Saturday, 15, 30) + Minutes{random.between(0, 70) * 5};
-        state_.holdPleats(true);
+        state_.setScene(test::exampleScene());
+        for (std::int64_t moved = random.between(0, 8); moved > 0; --moved) {
+            state_.setScene(withAnyStepMoved(random));
+        }
         const QImage before = painted();
-        expectNothingStale(before, state_.setScene(state_.withBlockAt(id, start)));
+        expectNothingStale(before, state_.setScene(withAnyStepMoved(random)));
     });
+}
+
+// A drag repaints whatever part of a clash it touches: no part may look unlike the whole.
+TEST_F(Repaint, PaintsASlantTheSameWhateverPartIsPainted)
+{
+    const QImage whole = painted();
+    for (const BlockShape& shape : state_.geometry().blocks()) {
+        const QRect slant = QRectF{shape.least, shape.top, shape.most - shape.least,
+                                   shape.bottom - shape.top}
+                                .toAlignedRect()
+                                .adjusted(-3, -3, 3, 3)
+                                .intersected(whole.rect());
+        for (int x = slant.left(); x <= slant.right(); ++x) {
+            for (int y = slant.top(); y <= slant.bottom(); ++y) {
+                QImage parts = whole;
+                const QRect part = QRect{x, y, 40, 30}.intersected(whole.rect());
+                paintOn(parts, part);
+                expectAlike(parts, whole, part);
+            }
+        }
+        ASSERT_FALSE(HasFailure()) << state_.scene().blocks[shape.block].id;
+    }
 }
 
 TEST_F(Repaint, LeavesNothingStaleWhenAStepMovesWithItsWaitsAndClashes)
