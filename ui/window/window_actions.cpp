@@ -107,10 +107,11 @@ WindowActions::WindowActions(QMenuBar& bar, QUndoStack& undo, QObject* parent)
     showClashes = addToggle(menu, tr("C&lashes"), tr("At the foot"), QKeySequence(u"F4"_s));
     menu->addSeparator();
     auto* looks = new QActionGroup(parent);
-    lookSystem = addToggle(menu, tr("Light or dark as the &system"), tr("Follow the system"));
-    lookLight = addToggle(menu, tr("L&ight"), tr("Always light"));
-    lookDark = addToggle(menu, tr("D&ark"), tr("Always dark"));
+    lookSystem = add(menu, tr("Light or dark as the &system"), tr("Follow the system"));
+    lookLight = add(menu, tr("L&ight"), tr("Always light"));
+    lookDark = add(menu, tr("D&ark"), tr("Always dark"));
     for (QAction* look : {lookSystem, lookLight, lookDark}) {
+        look->setCheckable(true);
         looks->addAction(look);
     }
 

@@ -43,7 +43,7 @@ OutlinePage::OutlinePage(const QString& title, std::unique_ptr<Outline> outline,
       items_(new OutlineItems(this)), delegate_(new OutlineDelegate(theme, this)),
       title_(new QLabel(title, this)), empty_(new QLabel(this)),
       view_(makeView(this, items_, delegate_, title)), commands_(new QWidget(this)),
-      form_(new FormView(theme, this))
+      form_(new FormView(theme, this)), splitter_(new QSplitter(Qt::Vertical, this))
 {
     new FlowLayout(commands_);
     empty_->setWordWrap(true);
@@ -54,18 +54,18 @@ OutlinePage::OutlinePage(const QString& title, std::unique_ptr<Outline> outline,
     rows->setSpacing(4);
     rows->addWidget(view_, 1);
     rows->addWidget(commands_);
-    auto* splitter = new QSplitter(Qt::Vertical, this);
-    splitter->addWidget(upper);
-    splitter->addWidget(form_);
-    splitter->setStretchFactor(0, 3);
-    splitter->setStretchFactor(1, 2);
-    splitter->setChildrenCollapsible(false);
+    splitter_->addWidget(upper);
+    splitter_->addWidget(form_);
+    splitter_->setStretchFactor(0, 3);
+    splitter_->setStretchFactor(1, 2);
+    splitter_->setChildrenCollapsible(false);
+    form_->hide();
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(10, 8, 8, 6);
     column->setSpacing(6);
     column->addWidget(title_);
     column->addWidget(empty_);
-    column->addWidget(splitter, 1);
+    column->addWidget(splitter_, 1);
 
     connect(view_->selectionModel(), &QItemSelectionModel::currentChanged, this, [this] {
         if (!isRefreshing_) {
@@ -133,8 +133,20 @@ std::string OutlinePage::selected() const
 void OutlinePage::showRow()
 {
     const std::string row = selected();
-    form_->show(outline_->fields(document_.library(), row));
+    const std::vector<Field> fields = outline_->fields(document_.library(), row);
+    form_->show(fields);
+    showForm(!fields.empty());
     placeCommands(outline_->commands(document_.library(), row));
+}
+
+void OutlinePage::showForm(bool isWanted)
+{
+    form_->setVisible(isWanted);
+    if (isWanted && !wasFormShown_) {
+        // Half each at first; from then on as the user drags it.
+        splitter_->setSizes({1000, 1000});
+        wasFormShown_ = true;
+    }
 }
 
 void OutlinePage::placeCommands(const std::vector<RowCommand>& commands)

@@ -12,6 +12,7 @@
 
 class QHBoxLayout;
 class QLabel;
+class QSplitter;
 class QTreeView;
 class QVBoxLayout;
 
@@ -49,6 +50,7 @@ private:
     void showRow();
     void enter(const std::string& key, const FieldValue& value);
     void take(Edit edit);
+    void showForm(bool isWanted);
     void placeCommands(const std::vector<RowCommand>& commands);
 
     std::unique_ptr<Outline> outline_;
@@ -61,6 +63,8 @@ private:
     QTreeView* view_;
     QWidget* commands_;
     FormView* form_;
+    QSplitter* splitter_;
+    bool wasFormShown_ = false;
     bool isRefreshing_ = false;
 };
 

@@ -44,6 +44,9 @@ PerHourPage::PerHourPage(Prompts& prompts, const Theme& theme, QWidget* parent)
     text_->setObjectName(u"perHourText"_s);
     text_->setAccessibleName(tr("The plan by the hour"));
     text_->setOpenLinks(false);
+    // Beside the timeline there is no room for the headings of a page.
+    text_->document()->setDefaultStyleSheet(
+        u"h1 { font-size: large; } h2 { font-size: medium; } h3, h4 { font-size: medium; }"_s);
     paper_->setObjectName(u"paperSize"_s);
     paper_->setAccessibleName(tr("Paper"));
     paper_->addItems({tr("A4"), tr("Letter")});
