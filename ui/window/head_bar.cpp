@@ -214,12 +214,13 @@ void HeadBar::resizeEvent(QResizeEvent* event)
 
 void HeadBar::giveWay()
 {
-    // The date goes first, then the words of the preferences, then Redo; at last the name is cut.
+    // The date goes first, then the words of the preferences, then what the menus have too; at last
+    // the name is cut.
     std::vector<QWidget*> order{date_};
     for (QLabel* label : preferences_->findChildren<QLabel*>()) {
         order.push_back(label);
     }
-    order.push_back(redo_);
+    order.insert(order.end(), {redo_, preferences_, zoom_});
     name_->setText(fullName_);
     for (QWidget* widget : order) {
         widget->setVisible(true);

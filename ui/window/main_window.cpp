@@ -68,7 +68,8 @@ MainWindow::MainWindow(Document& document, ApplicationTheme& theme, const Clock&
     statusBar()->addWidget(parts_->said, 1);
     statusBar()->addPermanentWidget(parts_->figures);
     statusBar()->addPermanentWidget(parts_->saved);
-    setMinimumSize(900, 600);
+    // All of it fits a screen of 1280 × 800 at 200 %.
+    setMinimumSize(640, 380);
 
     connectDocument();
     connectTimeline();
@@ -336,6 +337,10 @@ void MainWindow::restoreSizes()
     if (!page.isEmpty()) {
         parts_->pages->setCurrentIndex(page.toInt());
     }
+    const QString hidden = document_.setting(u"window.hidden"_s);
+    parts_->actions.showRepertoire->setChecked(!hidden.contains(u"repertoire"_s));
+    parts_->actions.showPages->setChecked(!hidden.contains(u"pages"_s));
+    parts_->actions.showClashes->setChecked(!hidden.contains(u"clashes"_s));
 }
 
 void MainWindow::keepSizes()
@@ -344,9 +349,27 @@ void MainWindow::keepSizes()
         document_.keepSetting(QString::fromLatin1(name), QString::fromLatin1(bytes.toBase64()));
     };
     keep("window.geometry", saveGeometry());
-    keep("window.across", parts_->across->saveState());
-    keep("window.down", parts_->down->saveState());
+    if (!parts_->isSmall) {
+        keep("window.across", parts_->across->saveState());
+        keep("window.down", parts_->down->saveState());
+        QStringList hidden;
+        const auto note = [&hidden](const QAction* shown, const QString& name) {
+            if (!shown->isChecked()) {
+                hidden.push_back(name);
+            }
+        };
+        note(parts_->actions.showRepertoire, u"repertoire"_s);
+        note(parts_->actions.showPages, u"pages"_s);
+        note(parts_->actions.showClashes, u"clashes"_s);
+        document_.keepSetting(u"window.hidden"_s, hidden.join(u' '));
+    }
     document_.keepSetting(u"window.page"_s, QString::number(parts_->pages->currentIndex()));
+}
+
+void MainWindow::resizeEvent(QResizeEvent* event)
+{
+    QMainWindow::resizeEvent(event);
+    giveWay();
 }
 
 void MainWindow::closeEvent(QCloseEvent* event)

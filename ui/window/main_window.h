@@ -28,6 +28,7 @@ public:
 
 protected:
     void closeEvent(QCloseEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     struct Parts;
@@ -51,6 +52,9 @@ private:
     void popUpForRecipe(const DraggedVariant& variant, const QPoint& global);
     void copyRecipe(const QString& recipe);
     void deleteRecipe(const QString& recipe);
+    void showOnly(QAction* shown);
+    void giveWay();
+    void makeRoomForPages(bool isOpen);
     void restoreSizes();
     void keepSizes();
 

@@ -3,6 +3,7 @@
 #include <QApplication>
 #include <QMenu>
 #include <QPointer>
+#include <QSplitter>
 
 #include <algorithm>
 
@@ -23,6 +24,9 @@ using namespace Qt::StringLiterals;
 namespace {
 
 constexpr const char* lookSetting = "window.look";
+
+// In less than this (px) the timeline shares the window with one panel at a time.
+constexpr QSize roomForAll{900, 560};
 
 AppearanceChoice choiceFrom(const QString& text)
 {
@@ -102,7 +106,18 @@ void MainWindow::connectViewActions()
             [view] { view->zoomTo(ZoomStop::QuarterHours); });
     connect(actions.showRepertoire, &QAction::toggled, parts_->repertoire, &QWidget::setVisible);
     connect(actions.showClashes, &QAction::toggled, parts_->clashes, &QWidget::setVisible);
-    connect(actions.showPages, &QAction::toggled, parts_->pages, &QWidget::setVisible);
+    connect(actions.showPages, &QAction::toggled, parts_->pages, &PageTabs::setOpen);
+    connect(parts_->pages, &PageTabs::openChanged, this, [this](bool isOpen) {
+        parts_->actions.showPages->setChecked(isOpen);
+        makeRoomForPages(isOpen);
+    });
+    for (QAction* shown : {actions.showRepertoire, actions.showClashes, actions.showPages}) {
+        connect(shown, &QAction::toggled, this, [this, shown](bool isShown) {
+            if (isShown && parts_->isSmall) {
+                showOnly(shown);
+            }
+        });
+    }
     const auto opener = [this](auto page) {
         return [this, page] {
             parts_->actions.showPages->setChecked(true);
@@ -138,6 +153,48 @@ void MainWindow::connectViewActions()
     connect(actions.lookSystem, &QAction::triggered, this, choose(u"system"_s));
     connect(actions.lookLight, &QAction::triggered, this, choose(u"light"_s));
     connect(actions.lookDark, &QAction::triggered, this, choose(u"dark"_s));
+}
+
+void MainWindow::makeRoomForPages(bool isOpen)
+{
+    QList<int> widths = parts_->across->sizes();
+    int& pages = widths.last();
+    int& timeline = widths[widths.size() - 2];
+    const int both = pages + timeline;
+    if (!isOpen) {
+        parts_->pagesWidth = pages;
+    }
+    pages = isOpen ? std::min(parts_->pagesWidth, both * 2 / 3) : parts_->pages->maximumWidth();
+    timeline = both - pages;
+    parts_->across->setSizes(widths);
+}
+
+void MainWindow::showOnly(QAction* shown)
+{
+    for (QAction* each :
+         {parts_->actions.showRepertoire, parts_->actions.showClashes, parts_->actions.showPages}) {
+        if (each != shown) {
+            each->setChecked(false);
+        }
+    }
+}
+
+void MainWindow::giveWay()
+{
+    const bool isSmall = width() < roomForAll.width() || height() < roomForAll.height();
+    if (isSmall == parts_->isSmall) {
+        return;
+    }
+    parts_->isSmall = isSmall;
+    WindowActions& actions = parts_->actions;
+    if (isSmall) {
+        parts_->wasRepertoireShown = actions.showRepertoire->isChecked();
+        parts_->werePagesShown = actions.showPages->isChecked();
+        showOnly(actions.showClashes);
+    } else {
+        actions.showRepertoire->setChecked(parts_->wasRepertoireShown);
+        actions.showPages->setChecked(parts_->werePagesShown);
+    }
 }
 
 void MainWindow::connectHelp()

@@ -41,6 +41,11 @@ struct MainWindow::Parts
     QLabel* said;
     QLabel* figures;
     QLabel* saved;
+
+    bool isSmall = false; // the window has room for one panel at a time
+    bool wasRepertoireShown = true;
+    bool werePagesShown = true;
+    int pagesWidth = 300; // px, when they are open
 };
 
 } // namespace suppertide::ui

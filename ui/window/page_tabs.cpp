@@ -1,5 +1,8 @@
 #include "ui/window/page_tabs.h"
 
+#include <QStackedWidget>
+#include <QTabBar>
+
 #include "core/sheet/per_hour_plan.h"
 #include "ui/models/kitchen_outline.h"
 #include "ui/models/menu_outline.h"
@@ -36,6 +39,24 @@ PageTabs::PageTabs(Document& document, OpenPlan& plan, const DishLooks& looks, P
     connect(perHour_, &PerHourPage::said, this, &PageTabs::said);
     // A page that is not seen need not be worked out.
     connect(this, &QTabWidget::currentChanged, this, [this] { refreshPerHour(); });
+    // Said before the tab becomes the current one.
+    connect(this, &QTabWidget::tabBarClicked, this, [this](int tab) {
+        if (tab >= 0) {
+            setOpen(!isOpen_ || tab != currentIndex());
+        }
+    });
+}
+
+void PageTabs::setOpen(bool isOpen)
+{
+    if (isOpen == isOpen_) {
+        return;
+    }
+    isOpen_ = isOpen;
+    findChild<QStackedWidget*>()->setVisible(isOpen);
+    setMaximumWidth(isOpen ? QWIDGETSIZE_MAX : tabBar()->sizeHint().width());
+    refreshPerHour();
+    Q_EMIT openChanged(isOpen);
 }
 
 void PageTabs::setTheme(const Theme& theme)
@@ -61,7 +82,7 @@ void PageTabs::refresh()
 
 void PageTabs::refreshPerHour()
 {
-    if (currentWidget() != perHour_) {
+    if (currentWidget() != perHour_ || !isOpen_) {
         return;
     }
     const auto input = planInputOf(document_.library());

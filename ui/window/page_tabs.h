@@ -34,8 +34,14 @@ public:
     void showRecipe(const QString& recipe);
     [[nodiscard]] PerHourPage& perHour() { return *perHour_; }
 
+    /// Closed, only the tabs are seen. A click on a tab opens its page, one on the tab of the page
+    /// that is open closes it.
+    void setOpen(bool isOpen);
+    [[nodiscard]] bool isOpen() const { return isOpen_; }
+
 Q_SIGNALS:
     void said(const QString& words);
+    void openChanged(bool isOpen);
 
 private:
     void refreshPerHour();
@@ -49,6 +55,7 @@ private:
     OutlinePage* kitchen_;
     PerHourPage* perHour_;
     OutlinePage* recipe_ = nullptr;
+    bool isOpen_ = true;
     PlanPtr shown_; // on the per-hour page
 };
 

@@ -155,6 +155,7 @@ public:
         constexpr int columns = 2;
         for (const FieldOption& option : field.options) {
             auto* box = new QCheckBox(option.text, input_);
+            box->setToolTip(option.text);
             const auto place = static_cast<int>(boxes_.size());
             grid->addWidget(box, place / columns, place % columns);
             connect(box, &QCheckBox::toggled, this, [this] { enter(ticked()); });

@@ -14,6 +14,8 @@ FormView::FormView(const Theme& theme, QWidget* parent)
     column_->setContentsMargins(2, 6, 6, 6);
     column_->setSpacing(8);
     column_->addStretch();
+    // No wider than the page, however long the words of a choice are.
+    body->setMinimumWidth(1);
     setWidget(body);
     setWidgetResizable(true);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
