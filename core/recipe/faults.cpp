@@ -2,11 +2,9 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <functional>
-#include <map>
 #include <set>
 
-#include "core/recipe/recipe.h"
+#include "core/recipe/tie_faults.h"
 
 namespace suppertide {
 
@@ -14,21 +12,21 @@ namespace {
 
 // The longest that a plan reaches back from serving.
 constexpr Minutes longest{7 * 24 * 60};
+// What is kept longer than a year is no part of one evening's plan.
+constexpr Minutes longestKept{366 * 24 * 60};
+constexpr Minutes longestHandling{60};
+constexpr Minutes longestWashing{24 * 60};
+// Portions are parts that a cook would share out; finer ones only make sums overflow.
+constexpr std::int64_t finestPortion = 12;
 constexpr Celsius coldest = Celsius::degrees(-40);
 constexpr Celsius hottest = Celsius::degrees(600);
 
 using Faults = std::vector<RecipeFault>;
 
-/// What to call a step: its deed, or its id where it has none.
-std::string called(const Step& step)
-{
-    return step.text.empty() ? step.id.text() : step.text;
-}
-
 class FaultFinder
 {
 public:
-    explicit FaultFinder(Faults& faults) : faults_(faults) {}
+    FaultFinder(Faults& faults, RecipeId recipe) : faults_(faults), recipe_(std::move(recipe)) {}
 
     void say(std::string place, std::string sentence)
     {
@@ -73,7 +71,7 @@ public:
 
     void checkStep(const Step& step, const std::string& where)
     {
-        const std::string place = where + "step “" + called(step) + "”";
+        const std::string place = where + "step “" + nameInFaults(step) + "”";
         checkDuration(step.duration, place + ", duration");
         if (step.attention < Attention::percent(0) || step.attention > Attention::percent(100)) {
             say(place, "Attention lies between 0 and 100 %.");
@@ -83,15 +81,29 @@ public:
         }
         if (step.portionsPerBatch && *step.portionsPerBatch <= Portions{0}) {
             say(place, "A batch holds more than 0 portions.");
+        } else if (step.portionsPerBatch && *step.portionsPerBatch < Portions(1, 10)) {
+            say(place, "A batch holds at least a tenth of a portion.");
         }
-        if (step.ovenIn < Minutes{0} || step.ovenOut < Minutes{0}) {
-            say(place, "Putting in and taking out take 0 minutes or more.");
-        }
-        if (step.turnAfter && (*step.turnAfter < Minutes{0} || *step.turnAfter > longest)) {
-            say(place, "The turn lies between the start and the end of the time in the oven.");
-        }
+        checkHandling(step, place);
         for (const Use& use : step.uses) {
             checkUse(use, place);
+        }
+        for (const ByProduct& left : step.leaves) {
+            if (left.name.empty() || left.amount.value < Rational{0}) {
+                say(place, "What it leaves has a name and an amount of 0 or more.");
+            }
+        }
+    }
+
+    void checkHandling(const Step& step, const std::string& place)
+    {
+        if (step.ovenIn < Minutes{0} || step.ovenOut < Minutes{0} ||
+            step.ovenIn > longestHandling || step.ovenOut > longestHandling) {
+            say(place, "Putting in and taking out take between 0 minutes and an hour.");
+        }
+        if (step.turnAfter &&
+            (*step.turnAfter < Minutes{0} || *step.turnAfter > step.duration.most)) {
+            say(place, "The turn lies between the start and the end of the time in the oven.");
         }
     }
 
@@ -106,6 +118,8 @@ public:
                                    wait.least.count(), wait.most->count()));
         } else if (wait.least > longest) {
             say(place, "A wait of more than seven days does not fit in a plan.");
+        } else if (wait.most && *wait.most > longestKept) {
+            say(place, "What keeps for more than a year needs no most. Take it away.");
         }
         for (const KeepOption& keep : wait.keep) {
             if ((keep.most && *keep.most < wait.least) || keep.litres < Litres{} ||
@@ -124,6 +138,11 @@ public:
         }
         if (line.amount.value < Rational{0}) {
             say(where + "line “" + line.ingredient + "”", "An amount cannot be below 0.");
+        }
+        if (line.preparation && *line.preparation == recipe_) {
+            say(where + "line “" + (line.ingredient.empty() ? line.id.text() : line.ingredient) +
+                    "”",
+                "The recipe cannot be an ingredient of itself. Name another recipe.");
         }
     }
 
@@ -171,168 +190,35 @@ private:
     }
     void checkOne(const ApplianceUse& use, const std::string& place)
     {
-        if (use.kind.empty() || use.washing < Minutes{0}) {
-            say(place, "An appliance has a kind, and its washing takes 0 minutes or more.");
+        if (use.kind.empty() || use.washing < Minutes{0} || use.washing > longestWashing) {
+            say(place, "An appliance has a kind, and its washing takes 0 minutes to a day.");
         }
     }
     void checkOne(const VesselUse& use, const std::string& place)
     {
-        if (use.kind.empty() || use.count < 1 || use.volume < Litres{} ||
-            use.washing < Minutes{0}) {
+        if (use.kind.empty() || use.count < 1 || use.volume < Litres{}) {
             say(place, "A vessel has a kind, a number of 1 or more, and a volume of 0 or more.");
+        }
+        if (use.washing < Minutes{0} || use.washing > longestWashing) {
+            say(place, "Washing a vessel takes 0 minutes to a day.");
         }
     }
 
     Faults& faults_;
+    RecipeId recipe_;
 };
 
-/// All parts of one variant together: what its ties may refer to.
-std::vector<const RecipePart*> partsOf(const ResolvedRecipe& recipe)
+void checkPortions(const Recipe& recipe, FaultFinder& finder)
 {
-    std::vector<const RecipePart*> parts{&recipe.part};
-    for (const MethodChoice& choice : recipe.methods) {
-        for (const Method& method : choice.methods) {
-            parts.push_back(&method.part);
-        }
+    if (recipe.portions <= Portions{0} || recipe.portions > Portions{500}) {
+        finder.say("portions", "A recipe is for more than 0 and at most 500 portions.");
+    } else if (recipe.portions.denominator() > finestPortion) {
+        finder.say("portions", "Portions are shared out in twelfths at the finest.");
     }
-    return parts;
+    if (recipe.yields && recipe.yields->value <= Rational{0}) {
+        finder.say("yield", "A preparation yields more than nothing.");
+    }
 }
-
-/// One variant's ties: to what is not there, and in a circle.
-class TieChecker
-{
-public:
-    TieChecker(const ResolvedRecipe& recipe, FaultFinder& finder, std::string where)
-        : finder_(finder), where_(std::move(where))
-    {
-        for (const RecipePart* part : partsOf(recipe)) {
-            for (const Step& step : part->steps) {
-                steps_.emplace(step.id, &step);
-            }
-            for (const IngredientLine& line : part->lines) {
-                lines_.insert(line.id);
-            }
-        }
-        for (const RecipePart* part : partsOf(recipe)) {
-            checkTies(*part);
-        }
-        checkCircles();
-    }
-
-private:
-    void checkTies(const RecipePart& part)
-    {
-        for (const Step& step : part.steps) {
-            checkStep(step);
-        }
-        for (const Wait& wait : part.waits) {
-            checkWait(wait);
-        }
-        for (const Span& span : part.spans) {
-            for (const StepPoint* point : {&span.from, &span.to}) {
-                if (point->step) {
-                    known(*point->step, "span “" + span.text + "”");
-                }
-            }
-        }
-    }
-
-    void checkStep(const Step& step)
-    {
-        const std::string place = "step “" + called(step) + "”";
-        for (const StepId& before : step.after) {
-            tie(before, step.id, place);
-        }
-        for (const LineId& line : step.lines) {
-            if (!lines_.contains(line)) {
-                finder_.say(
-                    where_ + place,
-                    fmt::format("It takes the line “{}”, which is not there.", line.text()));
-            }
-        }
-    }
-
-    void checkWait(const Wait& wait)
-    {
-        const std::string place = "wait “" + (wait.text.empty() ? wait.id.text() : wait.text) + "”";
-        if (!wait.from.step) {
-            finder_.say(where_ + place, "A wait begins at a step, not at the serving.");
-        } else if (!wait.to.step) {
-            known(*wait.from.step, place);
-        } else if (wait.from.edge == StepEdge::End && wait.to.edge == StepEdge::Start) {
-            tie(*wait.from.step, *wait.to.step, place);
-        } else if (known(*wait.from.step, place)) {
-            // Between other edges a wait may go either way: it orders nothing by itself.
-            known(*wait.to.step, place);
-        }
-    }
-
-    bool known(const StepId& step, const std::string& place)
-    {
-        if (!steps_.contains(step)) {
-            finder_.say(
-                where_ + place,
-                fmt::format("It is tied to the step “{}”, which is not there.", step.text()));
-            return false;
-        }
-        return true;
-    }
-
-    void tie(const StepId& before, const StepId& after, const std::string& place)
-    {
-        if (known(before, place)) {
-            followers_[before].push_back(after);
-        }
-    }
-
-    void checkCircles()
-    {
-        std::set<StepId> done;
-        std::vector<StepId> path;
-        const std::function<bool(const StepId&)> visit = [&](const StepId& step) {
-            const auto again = std::ranges::find(path, step);
-            if (again != path.end()) {
-                sayCircle({again, path.end()});
-                return false;
-            }
-            if (!done.insert(step).second) {
-                return true;
-            }
-            path.push_back(step);
-            for (const StepId& next : followers_[step]) {
-                if (!visit(next)) {
-                    return false;
-                }
-            }
-            path.pop_back();
-            return true;
-        };
-        for (const auto& [id, step] : steps_) {
-            path.clear();
-            if (!visit(id)) {
-                return;
-            }
-        }
-    }
-
-    void sayCircle(const std::vector<StepId>& circle)
-    {
-        std::string names;
-        for (const StepId& id : circle) {
-            names += fmt::format("“{}” before ", called(*steps_.at(id)));
-        }
-        names += fmt::format("“{}”", called(*steps_.at(circle.front())));
-        finder_.say(where_ + "waits", fmt::format("Steps wait for each other in a circle: {}. "
-                                                  "Take one of these ties away.",
-                                                  names));
-    }
-
-    FaultFinder& finder_;
-    std::string where_;
-    std::map<StepId, const Step*> steps_;
-    std::set<LineId> lines_;
-    std::map<StepId, std::vector<StepId>> followers_;
-};
 
 void checkMethods(const Recipe& recipe, FaultFinder& finder)
 {
@@ -357,16 +243,14 @@ void checkMethods(const Recipe& recipe, FaultFinder& finder)
 std::vector<RecipeFault> faultsOf(const Recipe& recipe)
 {
     Faults faults;
-    FaultFinder finder(faults);
+    FaultFinder finder(faults, recipe.id);
     if (recipe.id.empty()) {
         finder.say("recipe", "The recipe has no id.");
     }
     if (recipe.name.empty()) {
         finder.say("recipe", "The recipe has no name. Give it one.");
     }
-    if (recipe.portions <= Portions{0} || recipe.portions > Portions{500}) {
-        finder.say("portions", "A recipe is for more than 0 and at most 500 portions.");
-    }
+    checkPortions(recipe, finder);
     if (recipe.variants.empty()) {
         finder.say("variants", "A recipe has at least one variant.");
     }
@@ -376,9 +260,11 @@ std::vector<RecipeFault> faultsOf(const Recipe& recipe)
     for (const Variant& variant : recipe.variants) {
         const std::string where = "variant “" + variant.name + "”, ";
         finder.checkPart(variant.adds, where);
+        addDropFaults(recipe, variant, faults);
         if (const auto resolved = resolve(recipe, variant.id)) {
             // Said with the variant only where there are several to tell apart.
-            TieChecker(*resolved, finder, recipe.variants.size() > 1 ? where : "");
+            const std::string at = recipe.variants.size() > 1 ? where : "";
+            addTieFaults(*resolved, at, faults);
         }
     }
     return faults;

@@ -36,15 +36,12 @@ std::vector<Portions> batchesOf(const Step& step, const Portions& portions)
     std::vector<Portions> result;
     Portions left = portions;
     for (std::int64_t i = count; i > 0; --i) {
-        // Whole portions as long as they fit: nobody bakes 3 1/3 tartlets.
+        // Whole portions as long as they fit: nobody bakes 3 1/3 tartlets. What is left never
+        // outgrows the batches to come, since each takes at least its even share.
         Portions batch{(left / Rational{i}).ceiled()};
         batch = std::min({batch, *step.portionsPerBatch, left});
         result.push_back(batch);
         left = left - batch;
-    }
-    if (left > Rational{0}) {
-        // Batches of a fraction: what whole portions left over is spread evenly instead.
-        result.assign(static_cast<std::size_t>(count), portions / Rational{count});
     }
     return result;
 }

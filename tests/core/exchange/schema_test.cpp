@@ -192,7 +192,7 @@ std::optional<json> brokenAt(json document, const Spot& spot, std::int64_t how)
 TEST(ExchangeSchema, RefusesWhatIsBrokenAnywhereAsTheReaderDoes)
 {
     int broken = 0;
-    test::forEachSeed(400, [&broken](test::Random& random) {
+    test::forEachSeed(450, [&broken](test::Random& random) {
         const json whole = json::parse(writeExchange(test::anyContent(random)));
         std::vector<Spot> spots;
         collect(whole, json::json_pointer(""), "", spots);

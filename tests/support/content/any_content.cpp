@@ -164,9 +164,9 @@ Step anyStep(Random& random, const std::string& id, const std::vector<Step>& bef
         step.skill = anyText(random);
         step.atTable = maybe(random);
         step.mayRunUnwatched = maybe(random);
-        step.ovenIn = anyMinutes(random);
-        step.ovenOut = anyMinutes(random);
-        step.turnAfter = anyMinutes(random);
+        step.ovenIn = Minutes{random.between(0, 60)};
+        step.ovenOut = Minutes{random.between(0, 60)};
+        step.turnAfter = Minutes{random.between(0, step.duration.most.count())};
     }
     while (maybe(random)) {
         step.uses.push_back(anyUse(random));
@@ -223,6 +223,20 @@ RecipePart anyPart(Random& random, const std::string& prefix, std::int64_t size)
     return part;
 }
 
+/// The last of each list that has any.
+void dropSome(const RecipePart& part, Variant& variant)
+{
+    const auto last = [](const auto& list, auto& drops) {
+        if (!list.empty()) {
+            drops.push_back(list.back().id);
+        }
+    };
+    last(part.lines, variant.dropLines);
+    last(part.steps, variant.dropSteps);
+    last(part.waits, variant.dropWaits);
+    last(part.spans, variant.dropSpans);
+}
+
 } // namespace
 
 Recipe anyRecipe(Random& random, const std::string& id)
@@ -237,7 +251,7 @@ Recipe anyRecipe(Random& random, const std::string& id)
     recipe.common = anyPart(random, "", size);
     if (maybe(random)) {
         recipe.keywords = {anyText(random), anyText(random)};
-        recipe.yields = anyAmount(random);
+        recipe.yields = Amount{anyRational(random), Unit::Gram};
     }
     if (maybe(random)) {
         MethodChoice choice{MethodChoiceId{"way"}, anyText(random), {}};
@@ -253,10 +267,7 @@ Recipe anyRecipe(Random& random, const std::string& id)
         Variant variant{.id = VariantId{"other"}, .name = anyText(random)};
         variant.note = anyText(random);
         variant.adds = anyPart(random, "v-", 2);
-        variant.dropLines = {LineId{"nothing"}};
-        variant.dropSteps = {StepId{"nothing"}};
-        variant.dropWaits = {WaitId{"wait"}};
-        variant.dropSpans = {SpanId{"span"}};
+        dropSome(recipe.common, variant);
         recipe.variants.push_back(std::move(variant));
     }
     return recipe;

@@ -1,0 +1,1 @@
+suppertide_test(core/recipe DEPENDS core/recipe tests/support/content)
