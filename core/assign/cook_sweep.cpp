@@ -22,9 +22,16 @@ constexpr std::int64_t noSession = std::numeric_limits<std::int64_t>::min();
 struct Cost
 {
     std::int64_t broken = 0;
+    std::int64_t unable = 0;
     std::int64_t sessions = 0;
+    std::int64_t strain = 0; // percent × minutes that overlap where a cook has too much to do
 
     friend auto operator<=>(const Cost&, const Cost&) = default;
+    friend Cost operator+(const Cost& a, const Cost& b)
+    {
+        return {a.broken + b.broken, a.unable + b.unable, a.sessions + b.sessions,
+                a.strain + b.strain};
+    }
 };
 
 /// After one piece of work: who does what is still under way (in the order of the layer), when each
@@ -81,6 +88,8 @@ private:
     void add(State state);
     void shorten();
     [[nodiscard]] Cost costOf(const State& base, std::size_t item, std::size_t cook) const;
+    [[nodiscard]] std::int64_t strainOf(const State& base, std::size_t item,
+                                        std::size_t cook) const;
     [[nodiscard]] CookSweepResult traced(const std::vector<std::size_t>& order) const;
 
     const std::vector<CookWork>& work_;
@@ -138,9 +147,26 @@ Cost Sweep::costOf(const State& base, std::size_t item, std::size_t cook) const
 {
     const CookWork& work = work_[item];
     Cost cost;
-    cost.broken = work.faults[cook] + (load_[cook] + work.attention > 100 ? 1 : 0);
+    const bool isTooMuch = load_[cook] + work.attention > 100;
+    cost.broken = work.faults[cook] + (isTooMuch ? 1 : 0);
+    cost.unable = !work.unable.empty() && work.unable[cook] ? 1 : 0;
     cost.sessions = sessionGap_ && base.latest[cook] == noSession ? 1 : 0;
+    cost.strain = isTooMuch ? strainOf(base, item, cook) : 0;
     return cost;
+}
+
+/// Tells assignments apart that break equally much: not all on one cook.
+std::int64_t Sweep::strainOf(const State& base, std::size_t item, std::size_t cook) const
+{
+    const Interval& during = work_[item].during;
+    std::int64_t strain = 0;
+    for (std::size_t i = 0; i < active_.size(); ++i) {
+        const CookWork& other = work_[active_[i]];
+        if ((base.active[i] >> cook & 1U) != 0) {
+            strain += other.attention * during.common(other.during).length().count();
+        }
+    }
+    return strain;
 }
 
 void Sweep::add(State state)
@@ -182,8 +208,7 @@ void Sweep::choose(const State& base, std::size_t item, std::size_t nextCook, st
     }
     for (std::size_t cook = nextCook; cook + left <= cooks_; ++cook) {
         const Cost more = costOf(base, item, cook);
-        choose(base, item, cook + 1, left - 1, chosen | CookMask{1} << cook,
-               {cost.broken + more.broken, cost.sessions + more.sessions});
+        choose(base, item, cook + 1, left - 1, chosen | CookMask{1} << cook, cost + more);
     }
 }
 
@@ -205,7 +230,7 @@ void Sweep::extend(State state, std::size_t item)
     CookMask chosen = 0;
     for (const std::size_t cook : work.pinned) {
         const Cost more = costOf(state, item, cook);
-        cost = {cost.broken + more.broken, cost.sessions + more.sessions};
+        cost = cost + more;
         chosen |= CookMask{1} << cook;
     }
     choose(state, item, 0, 0, chosen, cost);

@@ -21,6 +21,7 @@ struct CookWork
     /// For each cook, how much is wrong with giving this to them (no skill, not free, at table).
     std::vector<int> faults;
     std::vector<std::size_t> pinned; // empty: anybody
+    std::vector<bool> unable{};      // for each cook, without the skill; empty: all are able
 
     friend bool operator==(const CookWork&, const CookWork&) = default;
 };
@@ -32,7 +33,8 @@ struct CookSweepResult
     std::int64_t sessions = 0;
 };
 
-/// Least broken first, then fewest sessions. `work` in any order.
+/// Least broken first, then not by those who are unable, then fewest sessions; what is too much is
+/// spread over the cooks. `work` in any order.
 [[nodiscard]] CookSweepResult sweepCooks(const std::vector<CookWork>& work, std::size_t cooks,
                                          Minutes sessionGap);
 

@@ -110,10 +110,12 @@ std::vector<LiveAssign::Parts::Item> LiveAssign::Parts::cookWork(const Timetable
         if (!during || !task.needsCooks()) {
             continue;
         }
-        Item item{index, {*during, task.hands->attention.percent(), task.hands->cooks, {}, {}}};
+        Item item{index, {*during, task.hands->attention.percent(), task.hands->cooks, {}, {}, {}}};
         for (const CookIndex cook : problem_.cooks.indices()) {
             const bool seated = !task.atTable && overlapsAny(table[cook.value()], *during);
-            item.work.faults.push_back((hasSkill(problem_.cooks[cook], *task.hands) ? 0 : 1) +
+            const bool able = hasSkill(problem_.cooks[cook], *task.hands);
+            item.work.unable.push_back(!able);
+            item.work.faults.push_back((able ? 0 : 1) +
                                        (isFree(problem_.cooks[cook], *during) ? 0 : 1) +
                                        (seated ? 1 : 0));
         }

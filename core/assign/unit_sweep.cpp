@@ -4,6 +4,7 @@
 #include <limits>
 #include <numeric>
 #include <optional>
+#include <tuple>
 #include <unordered_map>
 
 #include "core/base/contracts.h"
@@ -20,13 +21,15 @@ struct State
     std::vector<std::int64_t> busyUntil; // of each unit
     std::vector<std::int64_t> canonical; // the same, sorted within units that are alike
     std::int64_t broken = 0;
-    std::int64_t waste = 0; // of size
+    std::int64_t trouble = 0; // minutes in which what is broken is broken
+    std::int64_t waste = 0;   // of size
     std::size_t from = 0;
     std::size_t unit = 0;
 
     [[nodiscard]] bool isBetterThan(const State& other) const
     {
-        return broken != other.broken ? broken < other.broken : waste < other.waste;
+        return std::tie(broken, trouble, waste) <
+               std::tie(other.broken, other.trouble, other.waste);
     }
 };
 
@@ -136,6 +139,10 @@ void Sweep::give(const State& state, std::size_t from, std::size_t item, std::si
     }
     State next = state;
     next.broken += (busy ? 1 : 0) + (work.allowed[unit] ? 0 : 1);
+    const std::int64_t end = minuteOf(work.during.end);
+    const std::int64_t start = minuteOf(work.during.start);
+    next.trouble += busy ? std::min(end, state.busyUntil[unit]) - start : 0;
+    next.trouble += work.allowed[unit] ? 0 : end - start;
     next.waste += size_[unit];
     next.busyUntil[unit] = std::max(next.busyUntil[unit], minuteOf(work.during.end));
     next.from = from;

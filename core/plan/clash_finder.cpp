@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <set>
 
+#include "core/plan/presence.h"
+
 namespace suppertide {
 
 namespace {
@@ -110,7 +112,7 @@ private:
             addUnit(broken);
             return;
         case BrokenKind::Hands:
-            put(ClashKind::CookNotFree, broken);
+            addHands(broken);
             return;
         case BrokenKind::Cook:
             put(ClashKind::Hands, broken);
@@ -142,6 +144,20 @@ private:
             clash.course = first.course;
         }
         return clash;
+    }
+
+    void addHands(const Broken& broken)
+    {
+        Clash& clash = put(ClashKind::CookNotFree, broken);
+        if (broken.how == BrokenHow::NoSkill) {
+            clash.cook.reset(); // whoever has it is not to blame
+        }
+        if (broken.how == BrokenHow::NotFree && broken.cook && broken.when) {
+            const auto away = gapsIn(*broken.when, problem_.cooks[*broken.cook].free);
+            if (!away.empty()) {
+                clash.when = Interval{away.front().start, away.back().end};
+            }
+        }
     }
 
     void addWindow(const Broken& broken)

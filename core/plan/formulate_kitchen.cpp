@@ -189,7 +189,8 @@ std::vector<DemandIndex> holdVessels(Evening& evening, const VesselUse& use, con
     if (kind.count || unitsAsLarge(evening, kind, size) == 0) {
         // None that large counts as none at all: then only another kitchen helps.
         const KitchenThing& number =
-            kind.count ? kind : thingOf(evening, ResourceKind::Vessel, "large " + use.kind);
+            kind.count ? kind
+                       : thingOf(evening, ResourceKind::Vessel, use.kind + " that is large enough");
         demand.amount = use.count;
         return {holdThing(evening, number, std::move(demand), source)};
     }
@@ -266,7 +267,7 @@ std::vector<DemandIndex> hold(Evening& evening, const Use& use, const TaskPoint&
         const std::int64_t size = burner->pan.smallest();
         const bool fits = unitsAsLarge(evening, any, size) > 0;
         const KitchenThing& thing =
-            fits ? any : thingOf(evening, ResourceKind::Burner, "large burner");
+            fits ? any : thingOf(evening, ResourceKind::Burner, "burner that is wide enough");
         Demand demand{id + ":burner", from, to, {}, 1, {}, fits ? size : 0, {}};
         return {holdThing(evening, thing, std::move(demand), source)};
     }

@@ -57,6 +57,7 @@ private:
         for (const auto& [index, cooks] : evening_.wantedCooks) {
             if (draft_.task(index).hands) {
                 askFor(*draft_.task(index).hands, cooks);
+                nameCooks(index, cooks);
             }
         }
     }
@@ -83,6 +84,15 @@ private:
             }
         }
         hands.skill = skill;
+    }
+
+    void nameCooks(TaskIndex task, const std::vector<CookId>& cooks)
+    {
+        for (const KitchenCook& cook : evening_.kitchen().cooks) {
+            if (std::ranges::find(cooks, cook.id) != cooks.end()) {
+                draft_.source(task).onlyBy.push_back(cook.name);
+            }
+        }
     }
 
     void pinUnits()
@@ -157,7 +167,7 @@ private:
             demand.prefer = pin.setC;
             demand.ovens = std::vector{*oven};
             draft_.addOvenDemand(std::move(demand),
-                                 {Rule::Pins, {}, "the setting", "oven", {}, false, false});
+                                 {Rule::Pins, {}, "pinned setting", "oven", {}, false, false});
         }
     }
 

@@ -213,6 +213,7 @@ private:
             source.duration = part.range;
             source.lines = scaledLines();
             source.isHot = isHot(step_);
+            source.skill = step_.skill;
         }
         return source;
     }

@@ -90,6 +90,8 @@ struct TaskSource
     std::vector<Caution> cautions;
     std::vector<Substance> contains; // of the dish's variants, for cautions on paper
     bool isHot = false;
+    std::optional<std::string> skill; // that the recipe asks for
+    std::vector<std::string> onlyBy;  // names of the cooks to whom it is given; empty: anybody
 
     friend bool operator==(const TaskSource&, const TaskSource&) = default;
 };

@@ -73,7 +73,7 @@ private:
         if (!fault) {
             return;
         }
-        const bool isRamp = fault->fault != OvenPairFault::BandsApart;
+        const bool isRamp = fault->fault != OvenPairFault::BandsApart || fault->when.empty();
         Clash& clash = addFor(isRamp ? ClashKind::OvenRamp : ClashKind::OvenTemperature,
                               {one.demand, other.demand});
         clash.oven = oven;
@@ -135,6 +135,9 @@ private:
         if (broken.otherOvenDemand) {
             demands.push_back(*broken.otherOvenDemand);
         }
+        std::ranges::stable_sort(demands, {}, [&](OvenDemandIndex demand) {
+            return times_.time(problem_.ovenDemands[demand].from);
+        });
         Clash& clash = addFor(kindOf(broken), demands);
         clash.oven = broken.oven;
         clash.when = broken.when;

@@ -15,6 +15,24 @@ std::string begun(const ClashWords& words, const std::string& rest)
     return capitalised(words.fromTo() + rest);
 }
 
+/// Why one dish alone does not get the heat that it wants.
+std::string whyNot(const ClashWords& words, OvenDemandIndex demand)
+{
+    const Problem& problem = words.formulation().problem;
+    if (!words.clash().oven) {
+        return "is not";
+    }
+    const Oven& oven = problem.ovens[*words.clash().oven];
+    const OvenDemand& wanted = problem.ovenDemands[demand];
+    const bool reaches = wanted.acceptLow <= oven.maxC && wanted.acceptHigh >= oven.minC;
+    if (reaches || wanted.mode == modeOff) {
+        return "is not";
+    }
+    return fmt::format("cannot be: it goes from {} to {}",
+                       temperatureText(oven.minC, words.times().style()),
+                       temperatureText(oven.maxC, words.times().style()));
+}
+
 std::string ovenTemperature(const ClashWords& words)
 {
     const auto& [first, second] = words.clash().ovenDemands;
@@ -24,8 +42,9 @@ std::string ovenTemperature(const ClashWords& words)
                                         words.wanted(*second), words.ovenDish(*second)));
     }
     if (first) {
-        return begun(words, fmt::format("{} is wanted {} by {}, and is not.", words.oven(),
-                                        words.wanted(*first), words.ovenDish(*first)));
+        return begun(words, fmt::format("{} is wanted {} by {}, and {}.", words.oven(),
+                                        words.wanted(*first), words.ovenDish(*first),
+                                        whyNot(words, *first)));
     }
     const auto asked = static_cast<int>(words.clash().asked);
     const auto allowed = static_cast<int>(words.clash().allowed);
@@ -70,14 +89,27 @@ std::string ovenRamp(const ClashWords& words)
         only ? words.ovenDish(*only) : words.dishes()));
 }
 
+/// "there are 2", or, where the kitchen has more that are too small, "only 1 will do".
+std::string thereAre(const ClashWords& words)
+{
+    const Clash& clash = words.clash();
+    const bool areMore =
+        clash.pool &&
+        static_cast<std::int64_t>(words.formulation().problem.pools[*clash.pool].units.size()) >
+            clash.allowed;
+    if (areMore) {
+        return fmt::format("only {} will do", clash.allowed);
+    }
+    return fmt::format("there {} {}", clash.allowed == 1 ? "is" : "are", clash.allowed);
+}
+
 std::string burner(const ClashWords& words)
 {
     const Clash& clash = words.clash();
     if (clash.asked > clash.allowed) {
-        return begun(words, fmt::format("{} {} wanted by {}; there {} {}.",
-                                        counted(clash.asked, "burner", "burners"),
-                                        clash.asked == 1 ? "is" : "are", words.dishes(),
-                                        clash.allowed == 1 ? "is" : "are", clash.allowed));
+        return begun(
+            words, fmt::format("{} {} wanted by {}; {}.", counted(clash.asked, "burner", "burners"),
+                               clash.asked == 1 ? "is" : "are", words.dishes(), thereAre(words)));
     }
     return begun(words,
                  fmt::format("no burner that is wide enough is free for {}.", words.dishes()));
@@ -88,9 +120,9 @@ std::string thingShared(const ClashWords& words)
 {
     const Clash& clash = words.clash();
     if (clash.asked > 1) {
-        return begun(words, fmt::format("{} is wanted {} times at once, by {}; there {} {}.",
+        return begun(words, fmt::format("{} is wanted {} times at once, by {}; {}.",
                                         theThing(words.thing()), clash.asked, words.dishes(),
-                                        clash.allowed == 1 ? "is" : "are", clash.allowed));
+                                        thereAre(words)));
     }
     return begun(words,
                  fmt::format("no {} that will do is free for {}.", words.thing(), words.dishes()));
@@ -117,8 +149,24 @@ std::string hands(const ClashWords& words)
     if (words.cook().empty()) {
         return begun(words, fmt::format("there are too few hands for {}.", words.deeds()));
     }
-    return begun(words, fmt::format("more is asked of {} than one cook can do ({} %): {}.",
-                                    words.cook(), clash.asked, words.deeds()));
+    const std::size_t atOnce = words.mostAtOnce();
+    if (clash.tasks.size() == 2 && atOnce == 2) {
+        const auto& tasks = words.formulation().tasks;
+        if (deedOf(tasks[clash.tasks[0]]) == deedOf(tasks[clash.tasks[1]])) {
+            return begun(
+                words, fmt::format("{} cannot do {} twice at once.", words.cook(), words.deeds()));
+        }
+        return begun(words,
+                     fmt::format("{} cannot do both at once: {}.", words.cook(), words.deeds()));
+    }
+    if (atOnce < 2) {
+        return begun(words, fmt::format("more is asked of {} than one cook can do: {}.",
+                                        words.cook(), words.deeds()));
+    }
+    const bool areAll = atOnce == clash.tasks.size();
+    return begun(words, fmt::format("more is asked of {} than one cook can do, {}{} things at "
+                                    "once: {}.",
+                                    words.cook(), areAll ? "" : "up to ", atOnce, words.deeds()));
 }
 
 bool isAtTable(const ClashWords& words)
@@ -134,25 +182,38 @@ bool isAtTable(const ClashWords& words)
         table, [&clash](const Interval& each) { return each.overlaps(*clash.when); });
 }
 
-/// The skill that one of the clash's tasks asks for.
-std::optional<std::string> skillAsked(const ClashWords& words)
+/// Nobody in particular is not free: what it asks for, and whether anybody has it.
+std::string nobodyFree(const ClashWords& words)
 {
+    const Formulation& formulation = words.formulation();
+    std::string asksFor;
+    std::vector<std::string> onlyBy;
+    bool isAnybodyAble = true;
     for (const TaskIndex task : words.clash().tasks) {
-        const std::optional<Hands>& hands = words.formulation().problem.tasks[task].hands;
-        if (hands && hands->skill) {
-            return hands->skill;
+        const std::optional<Hands>& hands = formulation.problem.tasks[task].hands;
+        if (const auto& skill = formulation.tasks[task].skill) {
+            asksFor = " asks for " + quoted(*skill);
         }
+        onlyBy = formulation.tasks[task].onlyBy;
+        isAnybodyAble =
+            !hands || !hands->skill ||
+            std::ranges::any_of(formulation.problem.cooks, [&](const Cook& cook) {
+                return std::ranges::find(cook.skills, *hands->skill) != cook.skills.end();
+            });
     }
-    return std::nullopt;
+    if (!isAnybodyAble && !onlyBy.empty()) {
+        return begun(words, fmt::format("{} is given to {}, who cannot{}.", words.deeds(),
+                                        listed(onlyBy), asksFor.empty() ? "" : ": it" + asksFor));
+    }
+    return begun(words, fmt::format("no cook {} {}{}.", isAnybodyAble ? "is free for" : "can do",
+                                    words.deeds(), asksFor.empty() ? "" : ", which" + asksFor));
 }
 
 std::string cookNotFree(const ClashWords& words)
 {
     const std::string cook = words.cook();
     if (cook.empty()) {
-        const auto skill = skillAsked(words);
-        return begun(words, fmt::format("no cook is free for {}{}.", words.deeds(),
-                                        skill ? ", which asks for " + quoted(*skill) : ""));
+        return nobodyFree(words);
     }
     return begun(words, fmt::format("{} is {}, and is to do {}.", cook,
                                     isAtTable(words) ? "at table" : "not free", words.deeds()));
@@ -270,6 +331,9 @@ std::string contentsUnknown(const ClashWords& words)
 std::string utensils(const ClashWords& words)
 {
     const Clash& clash = words.clash();
+    if (clash.allowed == 0) {
+        return fmt::format("The kitchen has no {} for {}.", words.thing(), words.dishes());
+    }
     return fmt::format("The kitchen has {} × {}; {} {} wanted at once for {}.", clash.allowed,
                        words.thing(), clash.asked, clash.asked == 1 ? "is" : "are", words.dishes());
 }

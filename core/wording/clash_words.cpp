@@ -21,9 +21,36 @@ std::string ClashWords::deeds() const
 {
     std::vector<std::string> names;
     for (const TaskIndex task : clash_.tasks) {
-        names.push_back(quoted(deedOf(formulation_.tasks[task])));
+        std::string name = quoted(deedOf(formulation_.tasks[task]));
+        if (std::ranges::find(names, name) == names.end()) {
+            names.push_back(std::move(name));
+        }
+    }
+    constexpr std::size_t mostNamed = 4;
+    if (names.size() > mostNamed) {
+        const std::size_t more = names.size() - (mostNamed - 1);
+        names.resize(mostNamed - 1);
+        names.push_back(fmt::format("{} more", more));
     }
     return names.empty() ? "what is to be done" : listed(names);
+}
+
+std::size_t ClashWords::mostAtOnce() const
+{
+    const Timetable timetable(formulation_.problem, plan_.schedule);
+    std::vector<Interval> intervals;
+    for (const TaskIndex task : clash_.tasks) {
+        if (const auto when = timetable.interval(task); when && !when->empty()) {
+            intervals.push_back(*when);
+        }
+    }
+    std::size_t most = 0;
+    for (const Interval& each : intervals) {
+        const auto here = std::ranges::count_if(
+            intervals, [&](const Interval& other) { return other.contains(each.start); });
+        most = std::max(most, static_cast<std::size_t>(here));
+    }
+    return most;
 }
 
 std::string ClashWords::fromTo() const

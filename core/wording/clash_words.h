@@ -25,8 +25,11 @@ public:
 
     /// "the gratin and the roast roots"; "what is cooked" if no task is named.
     [[nodiscard]] std::string dishes() const;
-    /// The deeds, quoted: “Slice the potatoes” and “Fry the filling”.
+    /// The deeds, quoted: “Slice the potatoes” and “Fry the filling”; of more than four the first
+    /// three, and how many more.
     [[nodiscard]] std::string deeds() const;
+    /// How many of the clash's tasks there are at once at the worst of its times.
+    [[nodiscard]] std::size_t mostAtOnce() const;
     /// "From 17:40 to 18:10 "; empty if the clash has no time.
     [[nodiscard]] std::string fromTo() const;
     /// "the oven"; "the oven" too if it is not said which.
@@ -40,7 +43,7 @@ public:
     /// "the gratin": the clash's dish, its lag's, or those of its tasks.
     [[nodiscard]] std::string dish() const;
     [[nodiscard]] std::string ovenDish(OvenDemandIndex demand) const;
-    /// "150 °C", "140 to 160 °C": what a dish wants of its oven.
+    /// "at 150 °C", "at 140 °C to 160 °C": what a dish wants of its oven.
     [[nodiscard]] std::string wanted(OvenDemandIndex demand) const;
     [[nodiscard]] std::optional<Interval> gapOf(const Lag& lag) const;
     [[nodiscard]] std::optional<Interval> intervalOf(TaskIndex task) const;

@@ -166,12 +166,40 @@ TEST_F(ClashSentence, NamesTheCookWhoHasTooMuchToDo)
     hands.cook = CookIndex{1};
     hands.asked = 160;
     hands.allowed = 100;
-    hands.tasks = {slice, roots};
-    EXPECT_EQ(said(hands), "From 17:40 to 18:10 more is asked of Jory than one cook can do (160 "
-                           "%): “Slice the potatoes” and “Roast the roots”.");
+    const TaskIndex peel = evening.add({"Roast roots", "Peel the roots", at(17, 10), 30});
+    hands.tasks = {slice, peel};
+    EXPECT_EQ(said(hands), "From 17:40 to 18:10 Jory cannot do both at once: “Slice the potatoes” "
+                           "and “Peel the roots”.");
     hands.cook.reset();
     EXPECT_EQ(said(hands), "From 17:40 to 18:10 there are too few hands for “Slice the potatoes” "
-                           "and “Roast the roots”.");
+                           "and “Peel the roots”.");
+}
+
+TEST_F(ClashSentence, KeepsALongListOfDeedsShort)
+{
+    Clash hands = clash(ClashKind::Hands);
+    hands.cook = CookIndex{1};
+    hands.tasks = {slice};
+    for (const auto& [deed, minute] : {std::pair{"Peel the roots", 10}, {"Whisk the cream", 20}}) {
+        hands.tasks.push_back(evening.add({"Gratin", deed, at(17, minute), 15}));
+    }
+    EXPECT_EQ(said(hands), "From 17:40 to 18:10 more is asked of Jory than one cook can do, 3 "
+                           "things at once: “Slice the potatoes”, “Peel the roots” and “Whisk the "
+                           "cream”.");
+    hands.tasks.push_back(evening.add({"Gratin", "Grate the cheese", at(17, 30), 10}));
+    hands.tasks.push_back(evening.add({"Gratin", "Butter the dish", at(17, 40), 10}));
+    EXPECT_EQ(said(hands), "From 17:40 to 18:10 more is asked of Jory than one cook can do, up to "
+                           "3 things at once: “Slice the potatoes”, “Peel the roots”, “Whisk the "
+                           "cream” and 2 more.");
+}
+
+TEST_F(ClashSentence, SaysThatLikeBatchesOverlap)
+{
+    Clash hands = clash(ClashKind::Hands);
+    hands.cook = CookIndex{1};
+    hands.tasks = {slice, evening.add({"Gratin", "Slice the potatoes", at(17, 10), 30})};
+    EXPECT_EQ(said(hands),
+              "From 17:40 to 18:10 Jory cannot do “Slice the potatoes” twice at once.");
 }
 
 TEST_F(ClashSentence, TellsACookAtTableFromOneWhoIsAway)
@@ -186,6 +214,10 @@ TEST_F(ClashSentence, TellsACookAtTableFromOneWhoIsAway)
               "From 17:40 to 18:10 Jory is at table, and is to do “Slice the potatoes”.");
     away.cook.reset();
     evening.formulation.problem.tasks[slice].hands->skill = "carving";
+    evening.formulation.tasks[slice].skill = "carving";
+    EXPECT_EQ(said(away), "From 17:40 to 18:10 no cook can do “Slice the potatoes”, which asks for "
+                          "“carving”.");
+    evening.formulation.problem.cooks[CookIndex{0}].skills = {"carving"};
     EXPECT_EQ(said(away), "From 17:40 to 18:10 no cook is free for “Slice the potatoes”, which "
                           "asks for “carving”.");
 }
