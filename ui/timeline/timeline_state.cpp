@@ -11,6 +11,9 @@ namespace {
 
 constexpr Damage everything{true, {}};
 
+// Wider than this (px) they are drawn as quarter hours.
+constexpr double widestHours = 140;
+
 Minutes distance(PlanTime a, PlanTime b)
 {
     return a < b ? b - a : a - b;
@@ -37,9 +40,7 @@ Damage TimelineState::setScene(Scene scene)
     refresh(viewport_);
     if (!hasShownAnything_ && !scene_.servings.empty() && viewport_.width > 0) {
         // The first look is at the evening, not at the shopping three days before.
-        hasShownAnything_ = true;
-        const PlanTime last = scene_.servings.back().time;
-        return show({last - Minutes{30}, last + Minutes{60}});
+        return showEvening();
     }
     return damageBetween(before, geometryBefore, scene_, geometry_);
 }
@@ -51,9 +52,7 @@ Damage TimelineState::resize(double width, double height)
     next.height = height;
     refresh(next);
     if (!hasShownAnything_ && !scene_.servings.empty()) {
-        hasShownAnything_ = true;
-        const PlanTime last = scene_.servings.back().time;
-        show({last - Minutes{30}, last + Minutes{60}});
+        showEvening();
     }
     return everything;
 }
@@ -85,6 +84,31 @@ Damage TimelineState::show(const Interval& when)
 {
     const Viewport next = showing(scene_, viewport_, pleats_, when);
     return next == viewport_ ? Damage{} : refresh(next);
+}
+
+Damage TimelineState::showEvening()
+{
+    if (scene_.servings.empty()) {
+        return {};
+    }
+    hasShownAnything_ = true;
+    // The first look is at the evening, not at the shopping three days before.
+    const PlanTime last = scene_.servings.back().time;
+    Viewport next = viewport_;
+    next.pixelsPerHour = pixelsPerHourAt(ZoomStop::Hours);
+    refresh(next);
+    // Folds keep their width: all the room that is left goes to the hours between them.
+    const double room = geometry_.timeRight() - geometry_.timeLeft() - geometry_.axis().width();
+    double hours = 0;
+    for (const TimeAxis::Piece& piece : geometry_.axis().pieces()) {
+        hours += piece.isFolded ? 0 : (piece.x1 - piece.x0) / next.pixelsPerHour;
+    }
+    if (room > 0 && hours > 0) {
+        next.pixelsPerHour = std::min(widestHours, next.pixelsPerHour + room / hours);
+        refresh(next);
+    }
+    show({last - Minutes{30}, last + Minutes{60}});
+    return everything;
 }
 
 Damage TimelineState::togglePleat(PlanTime start)

@@ -34,6 +34,9 @@ public:
     Damage scrollTo(double x, double y);
     Damage zoomTo(double pixelsPerHour, double aroundX);
     Damage show(const Interval& when);
+    /// The last servings, with hours as wide as lets what there is fill the view. What is seen of
+    /// a new evening first; no change if the scene has no servings.
+    Damage showEvening();
     Damage togglePleat(PlanTime start);
     /// While held, folds stay as they are whatever the scene: a drag must not move the ground
     /// under itself.

@@ -227,6 +227,11 @@ void TimelineView::showTime(const Interval& when)
     apply(state_.show(when));
 }
 
+void TimelineView::showEvening()
+{
+    apply(state_.showEvening());
+}
+
 void TimelineView::showTask(const QString& taskId)
 {
     const SceneBlock* block = findBlock(state_.scene(), taskId.toStdString());

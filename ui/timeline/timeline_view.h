@@ -48,6 +48,8 @@ public:
     void zoomTo(ZoomStop stop);
     void zoomBy(int notches);
     void showTime(const Interval& when);
+    /// As TimelineState::showEvening.
+    void showEvening();
     /// Scrolls to a step and gives it the focus.
     void showTask(const QString& taskId);
     void focusTarget(const Target& target);

@@ -86,6 +86,10 @@ void TimelinePresenter::refresh()
         }
         view_.setScene(std::move(scene));
     }
+    if (shown_ != record->occasion.id) {
+        shown_ = record->occasion.id;
+        view_.showEvening();
+    }
     view_.setEmptyNote(plan_.faults().isEmpty()
                            ? tr("Drag a variant here, or choose dishes under Menu and guests.")
                            : plan_.faults(),

@@ -73,6 +73,7 @@ private:
     TimelineView& view_;
     const Clock& clock_;
     DishLooks looks_;
+    std::optional<OccasionId> shown_; // whose evening was looked at first
     std::optional<Ghost> ghost_;
 };
 
