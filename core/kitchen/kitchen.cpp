@@ -8,6 +8,14 @@ namespace suppertide {
 
 namespace {
 
+constexpr int mostVessels = 500;
+
+/// A time of the day; 24:00 is its end.
+bool isOnClock(const ClockTime& clock)
+{
+    return clock.hour >= 0 && clock.minute >= 0 && clock.minute < 60 && clock <= ClockTime{24, 0};
+}
+
 class FaultFinder
 {
 public:
@@ -32,7 +40,7 @@ public:
 
     void checkOven(const KitchenOven& oven)
     {
-        checkItem(oven.id, oven.name, "Oven");
+        checkItem(oven.id, oven.name, "oven");
         const std::string place = "oven “" + oven.name + "”";
         if (oven.shelves < 1 || oven.shelves > 20) {
             say(place, "An oven has between 1 and 20 shelves.");
@@ -52,6 +60,12 @@ public:
     {
         ClockTime last{0, 0};
         for (const Hours& each : hours) {
+            if (!isOnClock(each.from) || !isOnClock(each.to)) {
+                say(place, fmt::format("{} to {} are no times of a day. Write them like 08:00 to "
+                                       "24:00.",
+                                       toIso(each.from), toIso(each.to)));
+                return;
+            }
             if (each.to <= each.from || each.from < last) {
                 say(place, fmt::format("The hours from {} to {} end before they begin, or overlap "
                                        "the hours before them.",
@@ -68,7 +82,8 @@ public:
             say("cook “" + cook.name + "”", "A cook has a name. Give one.");
         }
         if (!cook.id.empty() && !cooks_.insert(cook.id).second) {
-            say("cook “" + cook.name + "”", "Two cooks have the same id.");
+            say("cook “" + cook.name + "”",
+                fmt::format("Two cooks have the id “{}”. Rename one of them.", cook.id.text()));
         }
         checkHours(cook.usualHours, "cook “" + cook.name + "”, hours");
     }
@@ -88,32 +103,37 @@ std::vector<KitchenFault> faultsOf(const Kitchen& kitchen)
     if (kitchen.id.empty() || kitchen.name.empty()) {
         finder.say("kitchen", "The kitchen has no name. Give it one.");
     }
+    if (kitchen.roomTemperature < Celsius::degrees(-20) ||
+        kitchen.roomTemperature > Celsius::degrees(60)) {
+        finder.say("kitchen", "The room's temperature lies between −20 and 60 °C.");
+    }
     for (const KitchenOven& oven : kitchen.ovens) {
         finder.checkOven(oven);
     }
     for (const Burner& burner : kitchen.burners) {
-        finder.checkItem(burner.id, burner.name, "Burner");
+        finder.checkItem(burner.id, burner.name, "burner");
         if (burner.size <= Length{}) {
             finder.say("burner “" + burner.name + "”", "It takes pans of more than 0 cm.");
         }
     }
     for (const Appliance& appliance : kitchen.appliances) {
-        finder.checkItem(appliance.id, appliance.name, "Appliance");
+        finder.checkItem(appliance.id, appliance.name, "appliance");
         if (appliance.kind.empty()) {
             finder.say("appliance “" + appliance.name + "”",
                        "Say what kind it is, like “blender”.");
         }
     }
     for (const Vessel& vessel : kitchen.vessels) {
-        finder.checkItem(vessel.id, vessel.name, "Vessel");
-        if (vessel.kind.empty() || vessel.count < 1 || vessel.volume < Litres{}) {
-            finder.say(
-                "vessel “" + vessel.name + "”",
-                "It has a kind, like “wide pan”, there is 1 or more, and it holds 0 l or more.");
+        finder.checkItem(vessel.id, vessel.name, "vessel");
+        if (vessel.kind.empty() || vessel.count < 1 || vessel.count > mostVessels ||
+            vessel.volume < Litres{}) {
+            finder.say("vessel “" + vessel.name + "”",
+                       "It has a kind, like “wide pan”, there are between 1 and 500, and it holds "
+                       "0 l or more.");
         }
     }
     for (const ColdPlace& cold : kitchen.coldPlaces) {
-        finder.checkItem(cold.id, cold.name, "Cold place");
+        finder.checkItem(cold.id, cold.name, "cold place");
         if (cold.room < Litres{}) {
             finder.say("cold place “" + cold.name + "”", "It cannot have less than 0 l to spare.");
         }

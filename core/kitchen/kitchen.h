@@ -138,8 +138,9 @@ struct KitchenFault
     friend bool operator==(const KitchenFault&, const KitchenFault&) = default;
 };
 
-/// Ids twice, no name, ranges the wrong way round, rates or sizes of 0, hours that overlap. A
-/// kitchen without ovens is no fault: not every dinner needs one.
+/// Ids twice, no name, ranges the wrong way round, rates or sizes of 0, hours that overlap or are
+/// on no clock, a room below −20 or above 60 °C. A kitchen without ovens is no fault: not every
+/// dinner needs one.
 [[nodiscard]] std::vector<KitchenFault> faultsOf(const Kitchen& kitchen);
 
 } // namespace suppertide

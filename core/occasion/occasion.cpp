@@ -11,6 +11,18 @@ namespace {
 
 constexpr std::size_t mostGuests = 500;
 constexpr int mostDays = 7;
+// As in a recipe: parts that a cook would share out.
+constexpr std::int64_t finestPortion = 12;
+
+bool isOnClock(const ClockTime& clock)
+{
+    return clock.hour >= 0 && clock.hour < 24 && clock.minute >= 0 && clock.minute < 60;
+}
+
+bool isInCalendar(const CivilTime& time)
+{
+    return isValid(time.date) && isOnClock(time.clock);
+}
 
 class FaultFinder
 {
@@ -60,6 +72,9 @@ private:
         if (occasion_.courses.empty()) {
             say("courses", "There are no courses. Add one with its serving time.");
         }
+        if (occasion_.preferences.calm < 0 || occasion_.preferences.calm > 100) {
+            say("preferences", "Calm lies between 0 and 100.");
+        }
     }
 
     void checkGuests()
@@ -89,6 +104,9 @@ private:
             if (!isValid(course.serving.date)) {
                 say(place,
                     fmt::format("There is no day {} in the calendar.", toIso(course.serving.date)));
+            } else if (!isOnClock(course.serving.clock)) {
+                say(place, fmt::format("{} is no time of a day. Write it like 19:30.",
+                                       toIso(course.serving.clock)));
             } else if (previous != nullptr && isValid(previous->serving.date)) {
                 checkOrder(*previous, course, place);
             }
@@ -135,11 +153,36 @@ private:
                                    dish.alternative.text()));
         }
         checkCook(dish.cook, place);
+        checkMethods(dish, *recipe->second, place);
+        bool canBeAdded = true;
         for (const MixEntry& entry : dish.mix) {
             checkEntry(entry, *recipe->second, place);
+            canBeAdded = canBeAdded && isPlain(entry.portions);
         }
-        if (portionsOf(dish) > Portions{static_cast<std::int64_t>(mostGuests)}) {
+        const Portions most{static_cast<std::int64_t>(mostGuests)};
+        if (canBeAdded && portionsOf(dish) > most) {
             say(place, fmt::format("{} portions are the most of one dish.", mostGuests));
+        }
+    }
+
+    /// Neither out of all bounds nor finer than a twelfth: such numbers can be added up.
+    static bool isPlain(const Portions& portions)
+    {
+        const Portions bound{1'000'000};
+        return portions.denominator() <= finestPortion && portions < bound &&
+               Portions{0} - bound < portions;
+    }
+
+    /// A choice that the recipe does not have may be one of its preparations'.
+    void checkMethods(const Dish& dish, const Recipe& recipe, const std::string& place)
+    {
+        for (const auto& [id, taken] : dish.methods) {
+            const auto choice = std::ranges::find(recipe.methods, id, &MethodChoice::id);
+            if (choice != recipe.methods.end() &&
+                std::ranges::find(choice->methods, taken, &Method::id) == choice->methods.end()) {
+                say(place, fmt::format("The recipe has no method “{}”. Choose one of its methods.",
+                                       taken.text()));
+            }
         }
     }
 
@@ -152,6 +195,10 @@ private:
         if (entry.portions < Portions{0}) {
             say(place,
                 fmt::format("{} portions cannot be made. Give 0 or more.", entry.portions.text()));
+        } else if (!isPlain(entry.portions)) {
+            say(place, fmt::format("{} portions cannot be shared out. Give at most {}, in twelfths "
+                                   "at the finest.",
+                                   entry.portions.text(), mostGuests));
         }
         for (const GuestId& guest : entry.guests) {
             if (std::ranges::find(occasion_.guests, guest, &Guest::id) == occasion_.guests.end()) {
@@ -174,8 +221,8 @@ private:
             if (duration < Minutes{0} || duration > Minutes{24 * 60}) {
                 say(place, "It takes between 0 minutes and a day.");
             }
-            if (!isValid(earliest.date) || !isValid(latest.date)) {
-                say(place, "Its days are not in the calendar.");
+            if (!isInCalendar(earliest) || !isInCalendar(latest)) {
+                say(place, "Its days or times are not in the calendar.");
             } else if (latest < earliest) {
                 say(place, fmt::format("It must be done by {}, before it may begin at {}.",
                                        toIso(latest), toIso(earliest)));
@@ -190,6 +237,9 @@ private:
             if (trip.freshness && *trip.freshness < Minutes{0}) {
                 say("job “" + trip.name + "”", "What it buys keeps for 0 minutes or more.");
             }
+            if (trip.fridge < Litres{}) {
+                say("job “" + trip.name + "”", "What it buys takes 0 l of the fridge or more.");
+            }
         }
     }
 
@@ -198,15 +248,28 @@ private:
         for (const auto& [cook, days] : occasion_.hours) {
             checkCook(cook, "hours");
             for (const HoursOfDay& day : days) {
-                ClockTime last{0, 0};
-                for (const Hours& each : day.hours) {
-                    if (each.to <= each.from || each.from < last) {
-                        say(fmt::format("hours of “{}” on {}", cook.text(), toIso(day.date)),
-                            "They end before they begin, or overlap.");
-                    }
-                    last = each.to;
-                }
+                checkDay(day, fmt::format("hours of “{}” on {}", cook.text(), toIso(day.date)));
             }
+        }
+    }
+
+    void checkDay(const HoursOfDay& day, const std::string& place)
+    {
+        if (!isValid(day.date)) {
+            say(place, "There is no such day in the calendar.");
+        }
+        constexpr ClockTime midnight{24, 0};
+        ClockTime last{0, 0};
+        for (const Hours& each : day.hours) {
+            const bool isOnClocks =
+                isOnClock(each.from) && (isOnClock(each.to) || each.to == midnight);
+            if (!isOnClocks) {
+                say(place, fmt::format("{} to {} are no times of a day.", toIso(each.from),
+                                       toIso(each.to)));
+            } else if (each.to <= each.from || each.from < last) {
+                say(place, "They end before they begin, or overlap.");
+            }
+            last = each.to;
         }
     }
 

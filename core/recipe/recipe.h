@@ -148,9 +148,10 @@ struct RecipeFault
     friend bool operator==(const RecipeFault&, const RecipeFault&) = default;
 };
 
-/// All faults: no name, no variants, ids twice, ties to steps that are not there, waits in a
-/// circle, durations that are negative, out of order or above seven days, temperatures outside
-/// −40…600 °C, amounts below 0, portions of 0, least above most. Empty: fit for planning.
+/// All faults: no name, no variants, ids twice, ties to steps that are not there, drops that hit
+/// nothing, waits in a circle, durations that are negative, out of order or above seven days,
+/// temperatures outside −40…600 °C, amounts below 0, portions of 0 or finer than twelfths, least
+/// above most, a recipe that is its own ingredient. Empty: fit for planning.
 [[nodiscard]] std::vector<RecipeFault> faultsOf(const Recipe& recipe);
 
 /// A range for `portions` instead of the recipe's own number; rounded up to whole minutes.

@@ -1,0 +1,1 @@
+suppertide_test(core/occasion DEPENDS core/occasion tests/support/content)
