@@ -37,9 +37,11 @@ private:
         for (const StepId& id : made.step.after) {
             std::vector<std::size_t> before;
             for (const std::size_t variant : made.variants) {
-                const auto found = making_.findStep(variant, id);
-                if (found && std::ranges::find(before, *found) == before.end()) {
-                    before.push_back(*found);
+                for (const std::size_t found : making_.stepsNamed(variant, id)) {
+                    const bool isNew = std::ranges::find(before, found) == before.end();
+                    if (isNew && areCompatible(made.method, making_.steps[found].method)) {
+                        before.push_back(found);
+                    }
                 }
             }
             for (const std::size_t earlier : before) {

@@ -75,7 +75,7 @@ std::vector<StepId> predecessorsOf(const Step& step, const std::vector<Wait>& wa
 std::vector<OwnStep> inOrder(std::vector<OwnStep> steps, const std::vector<Wait>& waits)
 {
     std::vector<OwnStep> ordered;
-    std::set<StepId> open;
+    std::multiset<StepId> open; // several methods may have a step of one name
     for (const OwnStep& own : steps) {
         open.insert(own.step->id);
     }
@@ -87,7 +87,7 @@ std::vector<OwnStep> inOrder(std::vector<OwnStep> steps, const std::vector<Wait>
         };
         auto next = std::ranges::find_if(steps, isReady);
         next = next == steps.end() ? steps.begin() : next;
-        open.erase(next->step->id);
+        open.erase(open.find(next->step->id));
         ordered.push_back(*next);
         steps.erase(next);
     }
@@ -122,7 +122,7 @@ public:
         const std::vector<IngredientLine> lines = linesOf(variant);
         std::vector<OwnStep> steps = inOrder(stepsOf(variant, making_), waits);
         const std::vector<IngredientLine> stray = strayLines(lines, steps);
-        std::map<StepId, std::size_t> found;
+        std::multimap<StepId, std::size_t> found;
         for (const OwnStep& own : steps) {
             Signature signature{*own.step, own.method, {}, {}, {}};
             for (const IngredientLine& line : lines) {
@@ -132,14 +132,17 @@ public:
             }
             const std::size_t taken = signature.lines.size();
             for (const StepId& id : predecessorsOf(*own.step, waits)) {
-                if (const auto before = found.find(id); before != found.end()) {
-                    signature.before.push_back(before->second);
+                const auto [first, last] = found.equal_range(id);
+                for (auto before = first; before != last; ++before) {
+                    if (areCompatible(own.method, making_.steps[before->second].method)) {
+                        signature.before.push_back(before->second);
+                    }
                 }
             }
             std::ranges::copy_if(waits, std::back_inserter(signature.waits),
                                  [&](const Wait& wait) { return wait.to.step == own.step->id; });
             signature.lines.insert(signature.lines.end(), stray.begin(), stray.end());
-            found[own.step->id] = place(index, std::move(signature), taken);
+            found.emplace(own.step->id, place(index, std::move(signature), taken));
         }
     }
 
@@ -201,15 +204,21 @@ PortionShare Making::shareOf(const std::vector<std::size_t>& some) const
     return PortionShare{std::move(ranges)};
 }
 
-std::optional<std::size_t> Making::findStep(std::size_t variant, const StepId& id) const
+std::vector<std::size_t> Making::stepsNamed(std::size_t variant, const StepId& id) const
 {
+    std::vector<std::size_t> named;
     for (std::size_t index = 0; index < steps.size(); ++index) {
         if (steps[index].step.id == id &&
             std::ranges::find(steps[index].variants, variant) != steps[index].variants.end()) {
-            return index;
+            named.push_back(index);
         }
     }
-    return std::nullopt;
+    return named;
+}
+
+bool areCompatible(const std::optional<MethodKey>& one, const std::optional<MethodKey>& other)
+{
+    return !one || !other || one->choice != other->choice || one->method == other->method;
 }
 
 void tellStepsApart(Making& making)

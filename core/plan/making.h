@@ -35,6 +35,10 @@ struct MakingVariant
     friend bool operator==(const MakingVariant&, const MakingVariant&) = default;
 };
 
+/// Whether both may be done in one evening: they do not stand in two methods of one choice.
+[[nodiscard]] bool areCompatible(const std::optional<MethodKey>& one,
+                                 const std::optional<MethodKey>& other);
+
 /// A step as some of the variants have it in common.
 struct MadeStep
 {
@@ -98,8 +102,9 @@ struct Making
         return PortionShare{variants[variant].portions};
     }
     [[nodiscard]] PortionShare shareOf(const std::vector<std::size_t>& some) const;
-    /// The made step that is this variant's; absent if its method is not to be taken.
-    [[nodiscard]] std::optional<std::size_t> findStep(std::size_t variant, const StepId& id) const;
+    /// The made steps of that id that are this variant's: one in each method that has it; none if
+    /// its method is not to be taken.
+    [[nodiscard]] std::vector<std::size_t> stepsNamed(std::size_t variant, const StepId& id) const;
 };
 
 using RecipeTable = std::map<RecipeId, const Recipe*>;

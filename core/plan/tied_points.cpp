@@ -58,6 +58,14 @@ std::vector<Tied> servingPoints(const Evening& evening, std::size_t index,
     return points;
 }
 
+/// Batches of two methods of one choice.
+bool areApart(const Making& making, const Tied& one, const Tied& other)
+{
+    return one.batch && other.batch &&
+           !areCompatible(making.steps[making.batches[*one.batch].step].method,
+                          making.steps[making.batches[*other.batch].step].method);
+}
+
 } // namespace
 
 std::vector<SharedTie<Wait>> sharedWaits(const Making& making)
@@ -79,9 +87,10 @@ std::vector<Tied> tiedTo(const Evening& evening, std::size_t index, const StepPo
     const Making& making = evening.makings[index];
     std::vector<std::size_t> steps;
     for (const std::size_t variant : variants) {
-        const auto step = making.findStep(variant, *point.step);
-        if (step && std::ranges::find(steps, *step) == steps.end()) {
-            steps.push_back(*step);
+        for (const std::size_t step : making.stepsNamed(variant, *point.step)) {
+            if (std::ranges::find(steps, step) == steps.end()) {
+                steps.push_back(step);
+            }
         }
     }
     const PortionShare share = making.shareOf(variants);
@@ -104,6 +113,9 @@ std::vector<TiedPair> tiedPairs(const Evening& evening, std::size_t making, cons
     for (const Tied& start : tiedTo(evening, making, from, variants)) {
         for (const Tied& end : ends) {
             const Portions portions = start.share.common(end.share).total();
+            if (areApart(evening.makings[making], start, end)) {
+                continue;
+            }
             if (portions > Portions{0} && start.point != end.point) {
                 pairs.push_back({start, end, portions});
             }
