@@ -1,0 +1,1 @@
+suppertide_test(core/propose DEPENDS core/propose)
