@@ -119,8 +119,8 @@ void Document::restore(const History& history)
 
 void Document::apply(LibraryState next, const QString& text)
 {
-    if (next == state_->library) {
-        return;
+    if (differenceOf(state_->library, next, {}).parts.empty()) {
+        return; // perhaps other copies, but of the same
     }
     if (saveState_ == SaveState::ReadOnly) {
         Q_EMIT refused(saveReason_);

@@ -2,6 +2,8 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 #include "ui/models/attention_field.h"
 #include "ui/models/occasion_edits.h"
 
@@ -82,16 +84,16 @@ void addVariantPortions(FieldList<Dish>& form, const Recipe& recipe, const Dish&
                      if (!read) {
                          return read.error();
                      }
-                     MixEntry entry{id, *read, {}};
-                     for (MixEntry& mix : next.mix) {
-                         if (mix.variant == id) {
-                             entry.guests = mix.guests;
-                         }
-                     }
-                     std::erase_if(next.mix,
-                                   [&](const MixEntry& mix) { return mix.variant == id; });
-                     if (entry.portions > Portions{0}) {
-                         next.mix.push_back(std::move(entry));
+                     const auto there =
+                         std::find_if(next.mix.begin(), next.mix.end(),
+                                      [&](const MixEntry& mix) { return mix.variant == id; });
+                     if (*read == Portions{0}) {
+                         std::erase_if(next.mix,
+                                       [&](const MixEntry& mix) { return mix.variant == id; });
+                     } else if (there == next.mix.end()) {
+                         next.mix.push_back({id, *read, {}});
+                     } else {
+                         there->portions = *read; // in its place: the rows of the page stay
                      }
                      return {};
                  })

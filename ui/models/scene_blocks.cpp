@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <iterator>
 
 #include "ui/models/scene_parts.h"
 
@@ -33,7 +34,9 @@ std::vector<SceneBlock> blocksOf(const SceneContext& context, const Scene& scene
         block.start = context.places.times().interval(index)->start;
         setDuration(block, source.duration, task.duration);
         block.attention = task.hands ? task.hands->attention : unattended;
-        block.places = context.places.of(index);
+        std::copy_if(context.places.of(index).begin(), context.places.of(index).end(),
+                     std::back_inserter(block.places),
+                     [&](const Placement& place) { return findLane(scene, place.lane); });
         block.isPinned = context.source.layout->pinned.contains(task.id);
         block.sentence = taskText(context.plan, index, context.source.style);
         blocks.push_back(std::move(block));

@@ -88,7 +88,8 @@ private:
         return {ClashPlace{lane, std::nullopt, *clash.when, std::nullopt}};
     }
 
-    /// Around each task, on the first of its lanes that begins like `lane`, else on its first one.
+    /// Around each task, on the first of its lanes that begins like `lane`, else on the first that
+    /// is drawn.
     [[nodiscard]] std::vector<ClashPlace> atTasks(const Clash& clash, const std::string& lane) const
     {
         std::vector<ClashPlace> places;
@@ -106,11 +107,17 @@ private:
         if (!interval || on.empty()) {
             return;
         }
-        auto wanted = std::find_if(on.begin(), on.end(), [&](const Placement& placement) {
-            return startsWith(placement.lane, lane) && findLane(scene_, placement.lane);
-        });
+        const auto drawnOn = [&](const std::string& beginning) {
+            return std::find_if(on.begin(), on.end(), [&](const Placement& placement) {
+                return startsWith(placement.lane, beginning) && findLane(scene_, placement.lane);
+            });
+        };
+        auto wanted = drawnOn(lane);
         if (wanted == on.end()) {
-            wanted = on.begin();
+            wanted = drawnOn("");
+        }
+        if (wanted == on.end()) {
+            return;
         }
         const Interval when = clash.when ? interval->common(*clash.when) : *interval;
         places.push_back({wanted->lane, context_.problem.tasks[task].id,

@@ -222,7 +222,7 @@ private:
                                              ? source.unitNames[unit.value()]
                                              : source.name;
             if (kind == ResourceKind::Burner) {
-                lane.name = unit.value() == 0 ? "Burners" : "";
+                lane.name = "Burners"; // said to who cannot see; painted once
                 lane.kind = burnerOf(units[unit], unit.value(), units.size());
                 lane.group = Burners;
                 lane.note = unitName;

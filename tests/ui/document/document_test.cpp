@@ -166,6 +166,9 @@ TEST_F(DocumentTest, SaysWhatChangedAndNothingForNoChange)
     EXPECT_TRUE(seen.empty());
     document->apply(withRecipe(document->library(), "roots", "Roast roots"), "Add roots");
     ASSERT_EQ(seen.size(), 1U);
+    document->apply(withRecipe(document->library(), "roots", "Roast roots"), "A copy of the same");
+    EXPECT_EQ(seen.size(), 1U);
+    EXPECT_EQ(document->undoStack().undoText(), "Add roots");
     EXPECT_EQ(seen[0].recipes, (std::set{RecipeId{"roots"}}));
     EXPECT_FALSE(seen[0].isOccasionChanged);
     EXPECT_FALSE(seen[0].isPlanTouched);

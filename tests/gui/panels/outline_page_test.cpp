@@ -1,0 +1,155 @@
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTreeView>
+
+#include <gtest/gtest.h>
+
+#include "tests/gui/panels/reach.h"
+#include "tests/support/demo_evening.h"
+#include "tests/support/memory_library.h"
+#include "ui/document/document.h"
+#include "ui/models/menu_outline.h"
+#include "ui/pages/outline/outline_page.h"
+
+namespace suppertide::ui {
+namespace {
+
+using suppertide::test::Memory;
+using suppertide::test::MemoryLibrary;
+
+class MenuPage : public testing::Test
+{
+protected:
+    void SetUp() override
+    {
+        looks_.see(openOccasion(memory_->state)->occasion);
+        auto opened = Document::open(std::make_unique<MemoryLibrary>(memory_));
+        ASSERT_TRUE(opened);
+        document_ = std::move(*opened);
+        page_ = std::make_unique<OutlinePage>("Menu and guests",
+                                              std::make_unique<MenuOutline>(looks_, clock_),
+                                              *document_, makeTheme(Appearance::Light));
+        page_->resize(340, 900);
+        ASSERT_TRUE(test::becomesActive(*page_));
+    }
+    [[nodiscard]] const Occasion& occasion() const
+    {
+        return openOccasion(document_->library())->occasion;
+    }
+    [[nodiscard]] QLineEdit& line(const char* key) const
+    {
+        // Editors of the row before go, and those of this one show, when the event loop comes
+        // round.
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        QCoreApplication::processEvents();
+        const auto* editor =
+            page_->findChild<QWidget*>(QStringLiteral("field.") + QLatin1String(key));
+        auto* input = editor == nullptr ? nullptr : editor->findChild<QLineEdit*>();
+        if (input == nullptr) {
+            throw std::runtime_error(key);
+        }
+        return *input;
+    }
+    void type(QLineEdit& input, const char* text) const
+    {
+        input.setFocus(Qt::TabFocusReason);
+        input.selectAll();
+        QTest::keyClicks(&input, QString::fromUtf8(text));
+        QTest::keyClick(&input, Qt::Key_Return);
+    }
+
+    std::shared_ptr<Memory> memory_ = [] {
+        auto memory = std::make_shared<Memory>();
+        memory->state = test::demoLibrary();
+        return memory;
+    }();
+    DishLooks looks_;
+    FixedClock clock_{TimeZone::utc().instant(CivilTime{{2027, 6, 1}, {12, 0}})};
+    std::unique_ptr<Document> document_;
+    std::unique_ptr<OutlinePage> page_;
+};
+
+TEST_F(MenuPage, NamesAllThatCanHaveTheFocusOnEveryRow)
+{
+    const MenuOutline outline{looks_, clock_};
+    for (const OutlineRow& row : outline.rows(document_->library())) {
+        page_->select(row.id);
+        ASSERT_EQ(page_->selected(), row.id);
+        EXPECT_EQ(test::withoutName(*page_), QStringList()) << row.id;
+    }
+}
+
+TEST_F(MenuPage, LetsTabComeToRowsCommandsAndFields)
+{
+    for (const char* row : {"occasion", "course:main", "course:main/dish:squash", "guest:bea"}) {
+        page_->select(row);
+        page_->findChild<QTreeView*>("rows")->setFocus(Qt::TabFocusReason);
+        EXPECT_EQ(test::notReachedByTab(*page_), QStringList()) << row;
+    }
+}
+
+TEST_F(MenuPage, TypesAFieldAsOneChangeThatCanBeUndone)
+{
+    const LibraryState before = document_->library();
+    page_->select("guest:bea");
+    type(line("name"), "Beatrix");
+    EXPECT_EQ(findIn(occasion().guests, GuestId{"bea"})->name, "Beatrix");
+    EXPECT_EQ(document_->undoStack().count(), 1);
+    document_->undoStack().undo();
+    EXPECT_EQ(document_->library(), before);
+    EXPECT_EQ(page_->selected(), "guest:bea");
+    EXPECT_EQ(line("name").text(), "Bea");
+}
+
+TEST_F(MenuPage, SaysAtTheFieldWhatItCannotRead)
+{
+    const LibraryState before = document_->library();
+    page_->select("course:dessert/dish:pavlova");
+    type(line("portions:almond"), "a few");
+    EXPECT_EQ(document_->library(), before);
+    const auto* editor = page_->findChild<QWidget*>("field.portions:almond");
+    bool isSaid = false;
+    for (const QLabel* label : editor->findChildren<QLabel*>()) {
+        isSaid = isSaid || (label->isVisible() && label->text().contains("cannot be read here"));
+    }
+    EXPECT_TRUE(isSaid) << "what can be written instead";
+}
+
+TEST_F(MenuPage, AddsAGuestAndShowsTheForm)
+{
+    page_->select("guests");
+    auto* add = page_->findChild<QPushButton*>("command.add-guest");
+    ASSERT_NE(add, nullptr);
+    QTest::mouseClick(add, Qt::LeftButton);
+    ASSERT_EQ(occasion().guests.size(), 9U);
+    EXPECT_EQ(page_->selected(), "guest:" + occasion().guests.back().id.text());
+    EXPECT_EQ(line("name").text().toStdString(), occasion().guests.back().name);
+}
+
+TEST_F(MenuPage, RemovesADishAndShowsTheCourse)
+{
+    page_->select("course:main/dish:squash");
+    auto* remove = page_->findChild<QPushButton*>("command.remove");
+    ASSERT_NE(remove, nullptr);
+    remove->setFocus(Qt::TabFocusReason);
+    QTest::keyClick(remove, Qt::Key_Space);
+    EXPECT_EQ(findIn(occasion().courses[2].dishes, DishId{"squash"}), nullptr);
+    EXPECT_EQ(page_->selected(), "course:main");
+    document_->undoStack().undo();
+    EXPECT_NE(findIn(occasion().courses[2].dishes, DishId{"squash"}), nullptr);
+}
+
+TEST_F(MenuPage, FollowsChangesThatItDidNotMake)
+{
+    page_->select("guest:bea");
+    document_->apply(
+        withOccasion(document_->library(),
+                     [](Occasion& next) { findIn(next.guests, GuestId{"bea"})->name = "Beate"; }),
+        "Rename");
+    EXPECT_EQ(line("name").text(), "Beate");
+}
+
+} // namespace
+} // namespace suppertide::ui

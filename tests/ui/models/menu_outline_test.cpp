@@ -1,0 +1,160 @@
+#include <QAbstractItemModelTester>
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <set>
+
+#include "tests/support/demo_evening.h"
+#include "ui/models/menu_outline.h"
+#include "ui/models/outline_items.h"
+
+namespace suppertide::ui {
+namespace {
+
+using test::demoLibrary;
+
+class MenuOutlineTest : public testing::Test
+{
+protected:
+    MenuOutlineTest() { looks_.see(openOccasion(library_)->occasion); }
+
+    [[nodiscard]] Edit ran(const std::string& row, const std::string& command) const
+    {
+        Result<Edit> edit = outline_.run(library_, row, command);
+        if (!edit) {
+            throw std::runtime_error(edit.error().forCook);
+        }
+        return *std::move(edit);
+    }
+
+    [[nodiscard]] static FieldValue findByKey(const std::vector<Field>& fields,
+                                              const std::string& key)
+    {
+        const auto there = std::find_if(fields.begin(), fields.end(),
+                                        [&](const Field& field) { return field.key == key; });
+        return there == fields.end() ? FieldValue{std::string("no such field")} : there->value;
+    }
+
+    LibraryState library_ = demoLibrary();
+    DishLooks looks_;
+    FixedClock clock_{TimeZone::utc().instant(CivilTime{{2027, 6, 1}, {12, 0}})};
+    MenuOutline outline_{looks_, clock_};
+};
+
+TEST_F(MenuOutlineTest, HasARowForEveryCourseDishMixAndGuest)
+{
+    std::set<std::string> ids;
+    for (const OutlineRow& row : outline_.rows(library_)) {
+        EXPECT_TRUE(ids.insert(row.id).second) << row.id;
+        EXPECT_FALSE(row.title.isEmpty()) << row.id;
+        EXPECT_TRUE(row.fault.isEmpty()) << row.fault.toStdString();
+    }
+    const Occasion& occasion = openOccasion(library_)->occasion;
+    for (const Course& course : occasion.courses) {
+        for (const Dish& dish : course.dishes) {
+            const RowPath path =
+                RowPath().with("course", course.id.text()).with("dish", dish.id.text());
+            EXPECT_TRUE(ids.contains(path.text())) << path.text();
+            for (const MixEntry& mix : dish.mix) {
+                EXPECT_TRUE(ids.contains(path.with("mix", mix.variant.text()).text()));
+            }
+        }
+    }
+    for (const Guest& guest : occasion.guests) {
+        EXPECT_TRUE(ids.contains(RowPath().with("guest", guest.id.text()).text()));
+    }
+}
+
+TEST_F(MenuOutlineTest, ReadsEachFieldBackAsItIsShown)
+{
+    std::size_t fields = 0;
+    for (const OutlineRow& row : outline_.rows(library_)) {
+        for (const Field& field : outline_.fields(library_, row.id)) {
+            const Result<Edit> edit = outline_.set(library_, row.id, field.key, field.value);
+            ASSERT_TRUE(edit) << row.id << " " << field.key << ": " << edit.error().forCook;
+            // What is ticked is kept in the order of the ticks, whatever order it came in.
+            EXPECT_TRUE(field.kind == FieldKind::Checks ||
+                        differenceOf(library_, edit->next, {}).parts.empty())
+                << row.id << " " << field.key;
+            EXPECT_EQ(findByKey(outline_.fields(edit->next, row.id), field.key), field.value);
+            EXPECT_FALSE(field.label.isEmpty()) << row.id << " " << field.key;
+            ++fields;
+        }
+    }
+    EXPECT_GT(fields, 60U);
+}
+
+TEST_F(MenuOutlineTest, SaysWhatCanBeTypedWhereItCannotReadAField)
+{
+    for (const OutlineRow& row : outline_.rows(library_)) {
+        for (const Field& field : outline_.fields(library_, row.id)) {
+            if (!field.key.starts_with("portions")) {
+                continue;
+            }
+            const Result<Edit> edit =
+                outline_.set(library_, row.id, field.key, std::string("a good few"));
+            ASSERT_FALSE(edit) << row.id;
+            EXPECT_FALSE(edit.error().forCook.empty());
+        }
+    }
+}
+
+TEST_F(MenuOutlineTest, DoesWhatItsCommandsSayAndShowsTheRowMade)
+{
+    for (const OutlineRow& row : outline_.rows(library_)) {
+        for (const RowCommand& command : outline_.commands(library_, row.id)) {
+            const Edit edit = ran(row.id, command.key);
+            EXPECT_FALSE(differenceOf(library_, edit.next, {}).parts.empty())
+                << row.id << " " << command.key;
+            EXPECT_FALSE(edit.text.isEmpty());
+            if (command.key == "remove") {
+                EXPECT_TRUE(outline_.fields(edit.next, row.id).empty()) << row.id;
+            } else {
+                EXPECT_FALSE(outline_.fields(edit.next, edit.select).empty()) << edit.select;
+            }
+        }
+    }
+}
+
+TEST_F(MenuOutlineTest, KeepsTheOrderOfVariantsWhenPortionsChange)
+{
+    const std::string row = "course:dessert/dish:pavlova";
+    const Result<Edit> edit = outline_.set(library_, row, "portions:almond", std::string("6½"));
+    ASSERT_TRUE(edit) << edit.error().forCook;
+    const Dish& pavlova =
+        *findIn(openOccasion(edit->next)->occasion.courses.back().dishes, DishId{"pavlova"});
+    ASSERT_EQ(pavlova.mix.size(), 2U);
+    EXPECT_EQ(pavlova.mix.front().variant, VariantId{"almond"});
+    EXPECT_EQ(pavlova.mix.front().portions, (Portions{13, 2}));
+}
+
+TEST_F(MenuOutlineTest, IsEmptyWithoutAnOpenOccasion)
+{
+    const LibraryState none;
+    EXPECT_TRUE(outline_.rows(none).empty());
+    EXPECT_TRUE(outline_.fields(none, "occasion").empty());
+    EXPECT_FALSE(outline_.set(none, "occasion", "name", std::string("Supper")));
+    EXPECT_FALSE(outline_.run(none, "occasion", "add-guest"));
+}
+
+TEST_F(MenuOutlineTest, ShowsItsRowsAsATree)
+{
+    OutlineItems items;
+    const QAbstractItemModelTester tester{&items,
+                                          QAbstractItemModelTester::FailureReportingMode::Fatal};
+    items.setRows(outline_.rows(library_));
+    for (const OutlineRow& row : outline_.rows(library_)) {
+        const QModelIndex index = items.find(row.id);
+        ASSERT_TRUE(index.isValid()) << row.id;
+        EXPECT_EQ(items.idAt(index), row.id);
+        EXPECT_TRUE(index.data(Qt::AccessibleTextRole).toString().contains(row.title));
+    }
+    const QModelIndex gone = items.find("course:main/dish:no-longer-there");
+    EXPECT_EQ(items.idAt(gone), "course:main") << "the nearest part of its path";
+    items.setRows({});
+    EXPECT_EQ(items.rowCount({}), 0);
+}
+
+} // namespace
+} // namespace suppertide::ui
