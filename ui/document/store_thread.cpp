@@ -118,38 +118,37 @@ Result<void> StoreThread::carryOut(const Job& job)
 
 void StoreThread::finish(const Job& job, const Result<void>& outcome)
 {
-    const bool isSetting = std::holds_alternative<KeepSetting>(job);
-    bool isAllWritten = false;
-    {
-        const std::scoped_lock lock(mutex_);
-        if (outcome || isSetting) { // where the window stood is not worth holding changes up for
-            jobs_.pop_front();
-            isAllWritten = jobs_.empty();
-        } else {
-            isHalted_ = true;
-        }
-    }
-    idle_.notify_all();
     if (!outcome) {
         log::warn(channel, "write failed: {} {}", outcome.error().forCook, outcome.error().forLog);
     }
-    if (!outcome && !isSetting) {
-        QMetaObject::invokeMethod(
-            this, [this, failure = outcome.error()] { Q_EMIT failed(failure); },
-            Qt::QueuedConnection);
-    } else if (isAllWritten) {
-        QMetaObject::invokeMethod(
-            this,
-            [this] {
-                const bool isStillAllWritten = [this] {
-                    const std::scoped_lock lock(mutex_);
-                    return jobs_.empty();
-                }();
-                if (isStillAllWritten) {
-                    Q_EMIT allWritten();
-                }
-            },
-            Qt::QueuedConnection);
+    {
+        // The news is posted under the lock: who has waited until all was written finds it there.
+        const std::scoped_lock lock(mutex_);
+        const bool isSetting = std::holds_alternative<KeepSetting>(job);
+        if (outcome || isSetting) { // where the window stood is not worth holding changes up for
+            jobs_.pop_front();
+            if (jobs_.empty()) {
+                QMetaObject::invokeMethod(
+                    this, [this] { tellIfAllWritten(); }, Qt::QueuedConnection);
+            }
+        } else {
+            isHalted_ = true;
+            QMetaObject::invokeMethod(
+                this, [this, failure = outcome.error()] { Q_EMIT failed(failure); },
+                Qt::QueuedConnection);
+        }
+    }
+    idle_.notify_all();
+}
+
+void StoreThread::tellIfAllWritten()
+{
+    const bool isStillAllWritten = [this] {
+        const std::scoped_lock lock(mutex_);
+        return jobs_.empty();
+    }();
+    if (isStillAllWritten) {
+        Q_EMIT allWritten();
     }
 }
 

@@ -67,6 +67,7 @@ private:
     void run(const std::stop_token& stop);
     [[nodiscard]] Result<void> carryOut(const Job& job);
     void finish(const Job& job, const Result<void>& outcome);
+    void tellIfAllWritten();
 
     std::unique_ptr<Library> library_;
     std::mutex libraryMutex_;

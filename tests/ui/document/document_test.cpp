@@ -86,6 +86,16 @@ TEST_F(DocumentTest, ShowsNothingAsSavedBeforeTheLibraryAcknowledged)
     EXPECT_EQ(states.count(), 2);
 }
 
+// The disk may be done at any moment while this waits for it.
+TEST_F(DocumentTest, ShowsAsSavedWheneverItHasWaitedForTheDisk)
+{
+    const auto document = openOn(memory_);
+    for (int i = 0; i < 500; ++i) {
+        document->apply(withRecipe(document->library(), "roots", std::to_string(i)), "Rename");
+        ASSERT_TRUE(document->finishSaving()) << "change " << i;
+    }
+}
+
 TEST_F(DocumentTest, KeepsAChangeThatCannotBeWrittenAndTriesAgain)
 {
     const auto document = openOn(memory_);
