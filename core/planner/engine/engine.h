@@ -1,0 +1,104 @@
+// Engine: variables, clauses, difference edges and propagators, brought to a fixed point; and what
+// a conflict teaches. It knows nothing about scheduling, nor how to search (search.h).
+// Source: O. Ohrimenko, P. Stuckey, M. Codish, Propagation via lazy clause generation (2009).
+#pragma once
+
+#include <array>
+#include <cstdint>
+#include <memory>
+#include <optional>
+#include <vector>
+
+#include "core/planner/engine/activity.h"
+#include "core/planner/engine/clauses.h"
+#include "core/planner/engine/edges.h"
+#include "core/planner/engine/propagator.h"
+#include "core/planner/engine/trail.h"
+
+namespace suppertide::engine {
+
+class Engine
+{
+public:
+    Variable newVariable(Bound least, Bound most);
+    Variable newBoolean() { return newVariable(0, 1); }
+
+    /// All of these at level 0. A clause of no literal that can hold makes the whole infeasible.
+    void addClause(Literals literals);
+    void addFact(Literal literal) { addClause({literal}); }
+    /// to ≥ from + least, if the enabler holds.
+    void addEdge(const Term& from, const Term& to, Bound least,
+                 std::optional<Literal> enabler = std::nullopt);
+    template <typename P>
+    P& add(std::unique_ptr<P> propagator, const std::vector<View>& listensTo)
+    {
+        P& result = *propagator;
+        adopt(std::move(propagator), listensTo);
+        return result;
+    }
+
+    [[nodiscard]] const Trail& trail() const { return trail_; }
+    [[nodiscard]] bool isInfeasible() const { return infeasible_; }
+    [[nodiscard]] std::int64_t steps() const { return steps_; }
+    [[nodiscard]] std::int64_t conflicts() const { return conflicts_; }
+    [[nodiscard]] Activity& activity() { return activity_; }
+    [[nodiscard]] std::size_t learnt() const { return clauses_.learnt(); }
+
+    /// From now on every explanation is looked at: it holds, and held before what it explains.
+    void audit() { auditing_ = true; }
+
+    /// For propagators. False: it cannot hold, a conflict.
+    bool imply(Literal literal, const Literals& because);
+    /// The same, explained by the propagator if it is asked. The literal must not fail.
+    void implyLater(Literal literal, const Propagator& propagator);
+    /// What holds and yet cannot.
+    bool fail(Literals because);
+
+    /// For the search.
+    [[nodiscard]] bool propagate();
+    void decide(Literal literal);
+    /// A level without a decision.
+    void skipLevel() { trail_.openLevel(); }
+    void backTo(std::int32_t level);
+    /// Learns from the conflict that `propagate` met: goes back as far as it must and implies what
+    /// was learnt. False: infeasible whatever is decided.
+    [[nodiscard]] bool learn();
+    /// The decisions (all levels) that make a literal fail.
+    [[nodiscard]] Literals decisionsAgainst(Literal literal) const;
+    void forget() { clauses_.forget(); }
+
+    /// What an event's literal, weakened to `needed`, follows from.
+    void explain(EventIndex event, Literal needed, Literals& because) const;
+
+private:
+    friend class Analysis;
+    void adopt(std::unique_ptr<Propagator> propagator, const std::vector<View>& listensTo);
+    void explainFrom(EventIndex event, Literal needed, Literals& because) const;
+    bool push(Literal literal, Reason reason);
+    bool pushEdge(std::uint32_t half);
+    bool followEdge(std::uint32_t half);
+    bool takeIn(EventIndex event);
+    bool runPropagators();
+    void clearQueue();
+    void auditHolds(const Literals& because) const;
+
+    Trail trail_;
+    Clauses clauses_;
+    Edges edges_;
+    Activity activity_;
+    std::vector<std::unique_ptr<Propagator>> propagators_;
+    std::vector<std::vector<std::uint32_t>> listeners_; // by view
+    static constexpr std::size_t orders = 3;
+    std::array<std::vector<std::uint32_t>, orders> queue_;
+    std::vector<bool> queued_;
+    std::size_t next_ = 0; // event to take in
+    Literals conflict_;
+    std::size_t edgePushes_ = 0; // since the last fixed point
+    std::int64_t steps_ = 0;
+    std::int64_t conflicts_ = 0;
+    bool infeasible_ = false;
+    bool auditing_ = false;
+    bool fresh_ = true; // propagators have yet to run for the first time
+};
+
+} // namespace suppertide::engine

@@ -1,0 +1,216 @@
+// Each constraint alone and all together: the engine finds exactly the solutions that there are,
+// and every explanation on the way holds.
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <memory>
+
+#include "core/planner/engine/forbidden.h"
+#include "core/planner/engine/linear.h"
+#include "core/planner/engine/overlap.h"
+#include "core/planner/engine/timetable.h"
+#include "tests/core/planner/engine/tiny.h"
+
+namespace suppertide::engine {
+
+namespace {
+
+using suppertide::test::forEachSeed;
+using test::holds;
+using test::Random;
+using test::Tiny;
+using test::valueOf;
+using test::Values;
+
+constexpr int cases = 400;
+
+void addClause(Tiny& tiny, Random& random)
+{
+    Literals literals{tiny.anyBoolean(random)};
+    for (std::int64_t i = random.between(1, 2); i > 0; --i) {
+        const auto value = static_cast<Bound>(random.between(-1, 4));
+        literals.push_back(random.oneIn(2) ? atMost(tiny.any(random), value)
+                                           : atLeast(tiny.any(random), value));
+    }
+    tiny.engine().addClause(literals);
+    tiny.must([literals](const Values& values) {
+        return std::any_of(literals.begin(), literals.end(),
+                           [&](Literal literal) { return holds(values, literal); });
+    });
+}
+
+void addEdge(Tiny& tiny, Random& random)
+{
+    const Term from = tiny.anyTerm(random);
+    const Term to = tiny.anyTerm(random);
+    const auto least = static_cast<Bound>(random.between(-3, 3));
+    std::optional<Literal> enabler;
+    if (!random.oneIn(3)) {
+        enabler = tiny.anyBoolean(random);
+    }
+    tiny.engine().addEdge(from, to, least, enabler);
+    tiny.must([=](const Values& values) {
+        return (enabler && !holds(values, *enabler)) ||
+               valueOf(values, to) >= valueOf(values, from) + least;
+    });
+}
+
+void addLinear(Tiny& tiny, Random& random)
+{
+    std::vector<WeightedView> terms;
+    std::vector<std::pair<Variable, Bound>> plain;
+    for (int i = 0; i < 3; ++i) {
+        const Variable variable = tiny.any(random);
+        if (std::any_of(plain.begin(), plain.end(),
+                        [&](const auto& term) { return term.first == variable; })) {
+            continue;
+        }
+        const auto weight = static_cast<Bound>(random.between(1, 3));
+        const bool plus = random.oneIn(2);
+        terms.push_back({plus ? variable.plus() : variable.minus(), weight});
+        plain.emplace_back(variable, plus ? weight : -weight);
+    }
+    const std::int64_t most = random.between(-4, 10);
+    LinearPropagator::post(tiny.engine(), terms, most);
+    tiny.must([=](const Values& values) {
+        std::int64_t sum = 0;
+        for (const auto& [variable, weight] : plain) {
+            sum += std::int64_t{weight} * values[variable.index];
+        }
+        return sum <= most;
+    });
+}
+
+/// Items of no length, of fixed and of variable length, some of them optional.
+void addTimetable(Tiny& tiny, Random& random)
+{
+    std::vector<TimetableItem> items;
+    for (std::int64_t i = random.between(2, 4); i > 0; --i) {
+        TimetableItem item;
+        item.start = tiny.anyTerm(random);
+        item.end = item.start;
+        item.end.plus += static_cast<Bound>(random.between(0, 3));
+        if (random.oneIn(3)) {
+            item.end = tiny.anyTerm(random);
+        }
+        item.amount = static_cast<Bound>(random.between(0, 3));
+        if (random.oneIn(2)) {
+            item.present = tiny.anyBoolean(random);
+        }
+        items.push_back(item);
+    }
+    const auto capacity = static_cast<Bound>(random.between(1, 4));
+    TimetablePropagator::post(tiny.engine(), items, capacity);
+    tiny.must([=](const Values& values) {
+        for (Bound minute = -6; minute < 16; ++minute) {
+            Bound load = 0;
+            for (const TimetableItem& item : items) {
+                const bool there = (!item.present || holds(values, *item.present)) &&
+                                   valueOf(values, item.start) <= minute &&
+                                   minute < valueOf(values, item.end);
+                load += there ? item.amount : 0;
+            }
+            if (load > capacity) {
+                return false;
+            }
+        }
+        return true;
+    });
+}
+
+void addForbidden(Tiny& tiny, Random& random)
+{
+    const Variable variable = tiny.any(random);
+    const Literal enabler = tiny.anyBoolean(random);
+    std::vector<ValueRange> ranges;
+    for (std::int64_t i = random.between(1, 3); i > 0; --i) {
+        const auto first = static_cast<Bound>(random.between(-3, 5));
+        ranges.push_back({first, first + static_cast<Bound>(random.between(-1, 3))});
+    }
+    ForbiddenPropagator::post(tiny.engine(), variable, ranges, enabler);
+    tiny.must([=](const Values& values) {
+        const Bound value = values[variable.index];
+        return !holds(values, enabler) ||
+               std::none_of(ranges.begin(), ranges.end(), [&](const ValueRange& range) {
+                   return range.first <= value && value <= range.last;
+               });
+    });
+}
+
+void addOverlap(Tiny& tiny, Random& random)
+{
+    Overlap overlap;
+    overlap.shared = tiny.any(random);
+    overlap.start = tiny.anyTerm(random);
+    overlap.length = static_cast<Bound>(random.between(1, 4));
+    overlap.reference = tiny.anyTerm(random);
+    overlap.window = static_cast<Bound>(random.between(1, 4));
+    overlap.present = tiny.anyBoolean(random);
+    OverlapPropagator::post(tiny.engine(), overlap);
+    tiny.must([=](const Values& values) {
+        const Bound start = valueOf(values, overlap.start);
+        const Bound reference = valueOf(values, overlap.reference);
+        const Bound shared = std::min(start + overlap.length, reference) -
+                             std::max(start, reference - overlap.window);
+        return !holds(values, overlap.present) || values[overlap.shared.index] >= shared ||
+               shared <= 0;
+    });
+}
+
+using Add = void (*)(Tiny&, Random&);
+
+void expectSameSolutions(const std::vector<Add>& kinds, std::int64_t most)
+{
+    std::int64_t all = 0;
+    forEachSeed(cases, [&](Random& random) {
+        Tiny tiny(random, 4, 2);
+        for (std::int64_t i = random.between(1, most); i > 0; --i) {
+            kinds[static_cast<std::size_t>(
+                random.between(0, static_cast<std::int64_t>(kinds.size()) - 1))](tiny, random);
+        }
+        const int expected = tiny.countByHand();
+        all += expected;
+        EXPECT_EQ(tiny.countByEngine(random.oneIn(2)), expected);
+    });
+    EXPECT_GT(all, cases); // the cases say something
+}
+
+} // namespace
+
+TEST(Solutions, OfClauses)
+{
+    expectSameSolutions({addClause}, 5);
+}
+
+TEST(Solutions, OfEdges)
+{
+    expectSameSolutions({addEdge}, 5);
+}
+
+TEST(Solutions, OfSums)
+{
+    expectSameSolutions({addLinear}, 3);
+}
+
+TEST(Solutions, OfTimetables)
+{
+    expectSameSolutions({addTimetable}, 2);
+}
+
+TEST(Solutions, OfForbiddenValues)
+{
+    expectSameSolutions({addForbidden}, 4);
+}
+
+TEST(Solutions, OfOverlaps)
+{
+    expectSameSolutions({addOverlap}, 3);
+}
+
+TEST(Solutions, OfAllTogether)
+{
+    expectSameSolutions(
+        {addClause, addEdge, addEdge, addLinear, addTimetable, addForbidden, addOverlap}, 7);
+}
+
+} // namespace suppertide::engine
