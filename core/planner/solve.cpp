@@ -1,8 +1,13 @@
 #include <algorithm>
+#include <limits>
 #include <mutex>
+#include <optional>
+#include <string>
 #include <thread>
 #include <utility>
 
+#include "core/planner/exact/conflict.h"
+#include "core/planner/exact/exact.h"
 #include "core/planner/planner.h"
 #include "core/planner/quick_start/proof.h"
 #include "core/planner/quick_start/quick_start.h"
@@ -11,10 +16,31 @@ namespace suppertide {
 
 namespace {
 
+using exact::ExactSearch;
 using quick_start::Budget;
 using quick_start::QuickStart;
 
-/// The best schedule of all threads; the one place where they meet.
+/// What the quick start gets, in percent of the limits: few tasks leave the engine more to gain.
+constexpr std::int64_t shareOfFew = 25;
+constexpr std::int64_t shareOfMany = 70;
+constexpr std::size_t manyTasks = 60;
+/// Steps within which the quick start finds a first plan where there is an easy one; after these
+/// the engine looks for one, or proves that there is none.
+constexpr std::int64_t stepsToFirst = 40'000;
+constexpr std::int64_t stepsIfPlain = 500;
+/// Share of the limits after which, without a plan, the quick start takes over again.
+constexpr std::int64_t shareWithoutPlan = 60;
+/// More steps than this are no limit.
+constexpr std::int64_t mostShared = std::numeric_limits<std::int64_t>::max() / 100;
+
+PlannerLimits share(PlannerLimits limits, std::int64_t percent)
+{
+    limits.wallClock = limits.wallClock * percent / 100;
+    limits.steps = limits.steps > mostShared ? limits.steps : limits.steps * percent / 100;
+    return limits;
+}
+
+/// The best schedule and the best bound of all threads; the one place where they meet.
 class Incumbent
 {
 public:
@@ -29,18 +55,37 @@ public:
         if (best_ && *best_->cost <= *schedule.cost) {
             return *best_->cost > bound_;
         }
-        schedule.bound = bound_;
-        schedule.status =
-            *schedule.cost == bound_ ? ScheduleStatus::Optimal : ScheduleStatus::Feasible;
         best_ = std::move(schedule);
-        if (*progress_) {
-            (*progress_)({best_, bound_, stepsTaken});
-        }
+        report(best_, stepsTaken);
         return *best_->cost > bound_;
     }
-    [[nodiscard]] std::optional<Schedule> take() { return std::exchange(best_, std::nullopt); }
+    void prove(std::int64_t bound, std::int64_t stepsTaken)
+    {
+        const std::lock_guard lock(mutex_);
+        if (bound > bound_) {
+            bound_ = bound;
+            report(std::nullopt, stepsTaken);
+        }
+    }
+    [[nodiscard]] std::optional<Schedule> best()
+    {
+        const std::lock_guard lock(mutex_);
+        return best_;
+    }
 
 private:
+    void report(std::optional<Schedule> better, std::int64_t stepsTaken)
+    {
+        if (best_) {
+            best_->bound = std::min(bound_, *best_->cost);
+            best_->status =
+                *best_->cost == *best_->bound ? ScheduleStatus::Optimal : ScheduleStatus::Feasible;
+        }
+        if (*progress_) {
+            (*progress_)({better ? best_ : std::nullopt, bound_, stepsTaken});
+        }
+    }
+
     std::int64_t bound_;
     const ProgressSink* progress_;
     std::mutex mutex_;
@@ -52,38 +97,126 @@ struct SearchResult
     std::vector<Unplaced> unplaced;
     std::int64_t stepsTaken = 0;
     bool over = false;
+    std::optional<std::vector<std::string>> conflict; // proven infeasible
 };
 
-SearchResult search(const Problem& problem, const PlannerLimits& limits,
-                    const std::stop_token& stop, Budget::Clock::time_point started,
-                    Incumbent& incumbent)
+struct Run
 {
-    Budget budget(limits, stop, started);
-    QuickStart quickStart(problem, budget, limits.seed, [&](const Schedule& schedule) {
-        return incumbent.offer(schedule, budget.taken());
+    const Problem& problem;
+    PlannerLimits limits;
+    std::stop_token stop;
+    Budget::Clock::time_point started;
+    Incumbent& incumbent;
+};
+
+/// The quick start alone, all the time.
+SearchResult searchQuickly(const Run& run)
+{
+    Budget budget(run.limits, run.stop, run.started);
+    QuickStart quickStart(run.problem, budget, run.limits.seed, [&](const Schedule& schedule) {
+        return run.incumbent.offer(schedule, budget.taken());
     });
     if (budget.spend(0)) {
         quickStart.run();
     }
-    return {quickStart.unplaced(), budget.taken(), budget.isOver()};
+    return {quickStart.unplaced(), budget.taken(), budget.isOver(), std::nullopt};
 }
 
-/// One search a thread, each with a seed of its own.
-std::vector<SearchResult> searchAll(const Problem& problem, const PlannerLimits& limits,
-                                    const std::stop_token& stop, Budget::Clock::time_point started,
-                                    Incumbent& incumbent)
+/// Only lags and counts: there the engine needs no help.
+bool isPlain(const Problem& problem)
 {
-    std::vector<SearchResult> results(static_cast<std::size_t>(std::max(1, limits.threads)));
+    return problem.ovenDemands.empty() && problem.pools.empty() && problem.cooks.empty();
+}
+
+/// A first plan soon, if there is an easy one, and a better one within a share of the limits.
+SearchResult searchFirst(const Run& run)
+{
+    const bool many = run.problem.tasks.size() > manyTasks;
+    const PlannerLimits own = share(run.limits, many ? shareOfMany : shareOfFew);
+    PlannerLimits first = own;
+    const bool plain = isPlain(run.problem);
+    first.steps = std::min(own.steps, plain ? stepsIfPlain : stepsToFirst);
+    Budget budget(first, run.stop, run.started);
+    QuickStart quickStart(run.problem, budget, own.seed, [&](const Schedule& schedule) {
+        if (!plain) {
+            budget.allow(own.steps);
+        }
+        return run.incumbent.offer(schedule, budget.taken());
+    });
+    if (budget.spend(0)) {
+        quickStart.run();
+    }
+    return {quickStart.unplaced(), budget.taken(), budget.isOver(), std::nullopt};
+}
+
+/// The engine, from the best plan there is; without one only for a share of the limits.
+SearchResult searchProving(const Run& run, SearchResult first)
+{
+    const auto known = run.incumbent.best();
+    const bool alone = isPlain(run.problem);
+    Budget budget(known || alone ? run.limits : share(run.limits, shareWithoutPlan), run.stop,
+                  run.started);
+    budget.spend(first.stepsTaken);
+    ExactSearch search(
+        run.problem, budget, run.limits.seed,
+        [&](const Schedule& schedule) {
+            budget.allow(run.limits.steps);
+            run.incumbent.offer(schedule, budget.taken());
+        },
+        [&](std::int64_t bound) { run.incumbent.prove(bound, budget.taken()); });
+    if (!search.isSupported()) {
+        return searchQuickly(run);
+    }
+    if (known) {
+        search.startFrom(*known);
+    }
+    search.run();
+    if (search.isOptimal()) {
+        run.incumbent.prove(*search.best()->cost, budget.taken());
+    }
+    SearchResult result{std::move(first.unplaced), budget.taken(), budget.isOver(), std::nullopt};
+    if (search.isInfeasible()) {
+        Budget rest(run.limits, run.stop, run.started);
+        rest.spend(budget.taken());
+        const auto conflict = exact::findConflict(run.problem, rest);
+        result.conflict = conflict ? conflict->requirements : std::vector<std::string>{};
+        result.stepsTaken = rest.taken();
+        result.over = conflict && !conflict->minimal;
+    }
+    return result;
+}
+
+SearchResult searchExactly(const Run& run)
+{
+    SearchResult first = searchFirst(run);
+    const auto best = run.incumbent.best();
+    if (best && best->status == ScheduleStatus::Optimal) {
+        first.over = false;
+        return first;
+    }
+    SearchResult result = searchProving(run, std::move(first));
+    if (!result.conflict && !run.incumbent.best() && result.over && !isPlain(run.problem)) {
+        const std::int64_t steps = result.stepsTaken;
+        Run rest = run;
+        rest.limits.steps -= steps;
+        result = searchQuickly(rest);
+        result.stepsTaken += steps;
+    }
+    return result;
+}
+
+/// One search a thread, each with a seed of its own; the first one proves.
+std::vector<SearchResult> searchAll(const Run& run)
+{
+    std::vector<SearchResult> results(static_cast<std::size_t>(std::max(1, run.limits.threads)));
     {
         std::vector<std::jthread> others;
         for (std::size_t i = 1; i < results.size(); ++i) {
-            PlannerLimits own = limits;
-            own.seed += i * 0x51ed2701U;
-            others.emplace_back([&problem, &stop, &incumbent, &results, own, started, i] {
-                results[i] = search(problem, own, stop, started, incumbent);
-            });
+            Run own = run;
+            own.limits.seed += i * 0x51ed2701U;
+            others.emplace_back([&results, own, i] { results[i] = searchQuickly(own); });
         }
-        results[0] = search(problem, limits, stop, started, incumbent);
+        results[0] = searchExactly(run);
     }
     return results;
 }
@@ -106,16 +239,18 @@ PlannerOutcome solve(const Problem& problem, const PlannerLimits& limits, std::s
         return outcome;
     }
     Incumbent incumbent(quick_start::provenBound(problem), progress);
-    const auto results = searchAll(problem, limits, stop, started, incumbent);
+    const auto results = searchAll({problem, limits, stop, started, incumbent});
     for (const SearchResult& result : results) {
         outcome.stepsTaken += result.stepsTaken;
         outcome.stopped = outcome.stopped || result.over;
     }
-    if (auto best = incumbent.take()) {
+    if (auto best = incumbent.best()) {
         outcome.schedule = *std::move(best);
         outcome.stopped = outcome.stopped && outcome.schedule.status != ScheduleStatus::Optimal;
-    } else {
-        outcome.unplaced = results[0].unplaced;
+    } else if (outcome.unplaced = results[0].unplaced; results[0].conflict) {
+        outcome.schedule.status = ScheduleStatus::Infeasible;
+        outcome.schedule.conflict = *results[0].conflict;
+        outcome.stopped = results[0].over;
     }
     return outcome;
 }

@@ -27,6 +27,8 @@ public:
         }
         return !over_;
     }
+    /// From now on so many steps in all.
+    void allow(std::int64_t steps) { steps_ = steps; }
     [[nodiscard]] bool isOver() const { return over_; }
     [[nodiscard]] std::int64_t taken() const { return taken_; }
     [[nodiscard]] Clock::time_point now() const { return Clock::now(); }

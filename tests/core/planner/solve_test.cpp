@@ -95,12 +95,13 @@ TEST(Solve, NamesTheHandsThatAreMissing)
     made.work("other", 30);
     made.cook("c");
     const PlannerOutcome outcome = planned(made.problem);
-    EXPECT_EQ(outcome.schedule.status, ScheduleStatus::Unknown);
     ASSERT_EQ(outcome.unplaced.size(), 1U);
     const TaskIndex left = outcome.unplaced.front().task;
     EXPECT_EQ(reasons(outcome, left),
               std::vector<std::string>{"hands:" + made.problem.tasks[left].id});
-    EXPECT_TRUE(outcome.stopped);
+    EXPECT_EQ(outcome.schedule.status, ScheduleStatus::Infeasible);
+    EXPECT_EQ(outcome.schedule.conflict, (std::vector<std::string>{"hands:one", "hands:other"}));
+    EXPECT_FALSE(outcome.stopped);
 }
 
 TEST(Solve, NeedsTwoCooksForTwoHandedWork)
@@ -190,6 +191,7 @@ TEST(Solve, NamesTheCountThatIsTooSmall)
     const PlannerOutcome outcome = planned(made.problem);
     ASSERT_EQ(outcome.unplaced.size(), 1U);
     EXPECT_EQ(outcome.unplaced.front().because, std::vector<std::string>{"count:blender"});
+    EXPECT_EQ(outcome.schedule.conflict, (std::vector<std::string>{"demand:d1", "demand:d2"}));
 }
 
 TEST(Solve, PutsTheLargePanOnTheLargeBurner)

@@ -1,0 +1,242 @@
+#include "core/planner/exact/exact.h"
+
+#include <algorithm>
+#include <limits>
+#include <utility>
+
+#include "core/base/contracts.h"
+#include "core/planner/exact/reading.h"
+
+namespace suppertide::exact {
+
+namespace {
+
+/// One step of the quick start is worth about so many of the engine.
+constexpr std::int64_t stepsPerStep = 16;
+constexpr std::int64_t firstSlice = 400; // conflicts
+constexpr std::int64_t around = 200;     // conflicts in a neighbourhood
+constexpr int turns = 8;                 // of which one sweeps, one proves, the others improve
+
+Literal below(Variable cost, std::int64_t limit)
+{
+    return engine::atMost(cost, static_cast<Bound>(std::min<std::int64_t>(
+                                    limit - 1, std::numeric_limits<Bound>::max() - 1)));
+}
+
+} // namespace
+
+ExactSearch::ExactSearch(const Problem& problem, quick_start::Budget& budget, std::uint64_t seed,
+                         Better better, Bounded bounded)
+    : problem_(&problem), budget_(&budget), dice_(seed), better_(std::move(better)),
+      bounded_(std::move(bounded)), model_(problem, {}), branching_(model_),
+      search_(
+          model_.engine(), [this](const engine::Trail& trail) { return branching_.next(trail); },
+          [this, left = std::int64_t{0}](std::int64_t steps) mutable {
+              left += steps;
+              const std::int64_t whole = left / stepsPerStep;
+              left %= stepsPerStep;
+              return budget_->spend(whole);
+          })
+{
+    if (isSupported() && !model_.engine().propagate()) {
+        infeasible_ = true;
+    }
+    unprovable_ = std::numeric_limits<Bound>::max();
+    noteBound();
+}
+
+void ExactSearch::noteBound()
+{
+    if (!isSupported() || infeasible_) {
+        return;
+    }
+    const std::int64_t proven =
+        std::max<std::int64_t>(bound_, model_.engine().trail().least(model_.cost()));
+    if (best_ && proven >= *best_->cost) {
+        bound_ = *best_->cost;
+        optimal_ = true;
+        return;
+    }
+    if (proven > bound_) {
+        bound_ = proven;
+        bounded_(bound_);
+    }
+}
+
+void ExactSearch::take(Schedule schedule)
+{
+    if (best_ && *schedule.cost >= *best_->cost) {
+        return;
+    }
+    best_ = std::move(schedule);
+    bestValues_ = aimsOf(model_, *best_);
+    branching_.aimAt(bestValues_);
+    search_.aimAt(bestValues_);
+    noteBound();
+    better_(*best_);
+}
+
+void ExactSearch::startFrom(const Schedule& schedule)
+{
+    take(schedule);
+}
+
+void ExactSearch::read()
+{
+    const std::vector<Bound>& values = search_.values();
+    auto schedule = scheduleOf(model_, values);
+    const bool isCheaper = schedule && (!best_ || *schedule->cost < *best_->cost);
+    if (isCheaper) {
+        take(*std::move(schedule));
+    }
+    if (problem_->ovenDemands.empty()) {
+        ensures(isCheaper, "without costs of ovens the model knows what a schedule costs");
+        return;
+    }
+    for (const OvenUse& use : ovenUses(model_, values)) {
+        const auto cost = static_cast<Bound>(
+            std::min<std::int64_t>(use.cost.value_or(Model::mostOvenCost), Model::mostOvenCost));
+        Literals clause{engine::atLeast(model_.ovenCost[use.oven], cost)};
+        for (const Literal literal : use.because) {
+            clause.push_back(~literal);
+        }
+        model_.engine().addClause(std::move(clause));
+    }
+}
+
+void ExactSearch::sweep(std::int64_t conflicts, bool byActivity)
+{
+    const Literals assumptions =
+        best_ ? Literals{below(model_.likelyCost(), *best_->cost)} : Literals{};
+    const End end = search_.run(assumptions, {conflicts, byActivity});
+    noteBound();
+    if (end == End::Found) {
+        read();
+    } else if (end == End::Infeasible && !best_) {
+        infeasible_ = true;
+    } else if (end == End::Infeasible) {
+        exhausted_ = true;
+        optimal_ = optimal_ || model_.likelyCost() == model_.cost();
+    }
+}
+
+void ExactSearch::prove(std::int64_t conflicts)
+{
+    const std::int64_t most = std::min(*best_->cost, unprovable_) - 1;
+    if (model_.likelyCost() == model_.cost() || most < bound_) {
+        return;
+    }
+    const std::int64_t target = bound_ + (most - bound_) * proofPercent_ / 100;
+    const End end = search_.run({below(model_.cost(), target + 1)}, {conflicts, true});
+    if (end == End::Found) {
+        unprovable_ = search_.values()[model_.cost().index];
+        read();
+    } else if (end == End::Infeasible) {
+        bound_ = target + 1;
+        proofPercent_ = std::min<std::int64_t>(100, 2 * proofPercent_ + 1);
+        optimal_ = bound_ >= *best_->cost;
+        bounded_(bound_);
+    } else {
+        proofPercent_ /= 2;
+    }
+    noteBound();
+}
+
+/// Tasks near each other in time, or drawn, or tied by lags.
+std::vector<bool> ExactSearch::freedTasks()
+{
+    const std::size_t count = problem_->tasks.size();
+    std::vector<bool> freed(count, false);
+    const TaskIndex centre{dice_.below(count)};
+    std::size_t left = std::min(count, freed_);
+    if (dice_.percent(60)) {
+        const Bound at = bestValues_[model_.start(centre).index];
+        std::vector<std::pair<Bound, std::size_t>> near;
+        for (const TaskIndex task : problem_->tasks.indices()) {
+            near.emplace_back(std::abs(bestValues_[model_.start(task).index] - at), task.value());
+        }
+        std::sort(near.begin(), near.end());
+        for (std::size_t i = 0; i < left; ++i) {
+            freed[near[i].second] = true;
+        }
+        return freed;
+    }
+    freed[centre.value()] = true;
+    for (std::size_t tries = 0; left > 0 && tries < 4 * count; ++tries) {
+        const bool tied = !problem_->lags.empty() && dice_.percent(70);
+        if (!tied) {
+            freed[dice_.below(count)] = true;
+            --left;
+            continue;
+        }
+        const Lag& lag = problem_->lags[LagIndex{dice_.below(problem_->lags.size())}];
+        if (freed[lag.from.task.value()] != freed[lag.to.task.value()]) {
+            freed[lag.from.task.value()] = true;
+            freed[lag.to.task.value()] = true;
+            --left;
+        }
+    }
+    return freed;
+}
+
+Literals ExactSearch::neighbourhood()
+{
+    Literals result{below(model_.likelyCost(), *best_->cost)};
+    std::vector<bool> freed = freedTasks();
+    for (const ChoiceIndex choice : problem_->choices.indices()) {
+        bool open = dice_.percent(10);
+        for (const Option& option : problem_->choices[choice].options) {
+            open = open || std::any_of(option.tasks.begin(), option.tasks.end(),
+                                       [&](TaskIndex task) { return freed[task.value()]; });
+        }
+        if (!open) {
+            result.push_back(model_.option(choice, *best_->options[choice]));
+        }
+    }
+    for (const TaskIndex task : problem_->tasks.indices()) {
+        if (!freed[task.value()] && best_->starts[task]) {
+            const Bound at = bestValues_[model_.start(task).index];
+            result.push_back(engine::atMost(model_.start(task), at));
+            result.push_back(engine::atLeast(model_.start(task), at));
+        }
+    }
+    return result;
+}
+
+void ExactSearch::improveAround(std::int64_t conflicts)
+{
+    const End end = search_.run(neighbourhood(), {conflicts, true});
+    noteBound();
+    if (end == End::Found) {
+        read();
+    } else if (end == End::Infeasible) {
+        freed_ = std::min(freed_ + 1, std::max<std::size_t>(2, problem_->tasks.size()));
+    } else if (freed_ > 3) {
+        --freed_;
+    }
+}
+
+void ExactSearch::run()
+{
+    std::int64_t slice = firstSlice;
+    for (int turn = 0; !isOver() && isSupported(); ++turn) {
+        if (!best_) {
+            sweep(slice, turn % 2 == 1);
+            slice += slice / 4;
+            continue;
+        }
+        switch (turn % turns) {
+        case 0:
+            sweep(slice, true);
+            slice += slice / 4;
+            break;
+        case 1:
+            prove(slice);
+            break;
+        default:
+            improveAround(around);
+        }
+    }
+}
+
+} // namespace suppertide::exact

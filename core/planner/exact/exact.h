@@ -1,0 +1,79 @@
+// ExactSearch: plans by the engine: finds schedules, makes them cheaper, proves that none is
+// cheaper or that there is none at all.
+#pragma once
+
+#include <functional>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/planner/engine/search.h"
+#include "core/planner/exact/branching.h"
+#include "core/planner/exact/model.h"
+#include "core/planner/quick_start/budget.h"
+#include "core/planner/quick_start/dice.h"
+#include "core/problem/schedule.h"
+
+namespace suppertide::exact {
+
+class ExactSearch
+{
+public:
+    using Better = std::function<void(const Schedule&)>;
+    using Bounded = std::function<void(std::int64_t)>;
+
+    /// All must outlive this.
+    ExactSearch(const Problem& problem, quick_start::Budget& budget, std::uint64_t seed,
+                Better better, Bounded bounded);
+
+    /// False: the problem's numbers are too large, or it is infeasible already.
+    [[nodiscard]] bool isSupported() const { return model_.isSupported(); }
+    /// Starts from a schedule that is known.
+    void startFrom(const Schedule& schedule);
+    /// Searches until it is over: proven, or the budget is spent.
+    void run();
+
+    [[nodiscard]] bool isInfeasible() const { return infeasible_; }
+    [[nodiscard]] bool isOptimal() const { return optimal_; }
+    [[nodiscard]] const std::optional<Schedule>& best() const { return best_; }
+
+private:
+    using End = engine::Search::End;
+    void take(Schedule schedule);
+    /// After a solution was found: reads it, and learns what its ovens cost.
+    void read();
+    /// Looks for any, or a cheaper, schedule.
+    void sweep(std::int64_t conflicts, bool byActivity);
+    /// The same with all but some tasks where they are.
+    void improveAround(std::int64_t conflicts);
+    /// Tries to prove that no schedule costs less than some amount between the bound and the best.
+    void prove(std::int64_t conflicts);
+    [[nodiscard]] Literals neighbourhood();
+    [[nodiscard]] std::vector<bool> freedTasks();
+    void noteBound();
+    [[nodiscard]] bool isOver() const
+    {
+        return infeasible_ || optimal_ || exhausted_ || budget_->isOver();
+    }
+
+    const Problem* problem_;
+    quick_start::Budget* budget_;
+    quick_start::Dice dice_;
+    Better better_;
+    Bounded bounded_;
+    Model model_;
+    Branching branching_;
+    engine::Search search_;
+    std::optional<Schedule> best_;
+    std::vector<Bound> bestValues_; // starts and choices of the best schedule
+    std::int64_t bound_ = 0;
+    std::int64_t unprovable_ = 0; // the model has a solution that costs no more, as far as it knows
+    std::int64_t proofPercent_ = 100; // how far towards the best the next proof goes
+    std::size_t freed_ = 6;           // tasks of a neighbourhood
+    bool infeasible_ = false;
+    bool optimal_ = false;
+    bool exhausted_ = false; // nothing cheaper by the programs that are known for ovens
+};
+
+} // namespace suppertide::exact

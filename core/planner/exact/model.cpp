@@ -1,0 +1,270 @@
+#include "core/planner/exact/model.h"
+
+#include <algorithm>
+#include <limits>
+
+#include "core/planner/engine/linear.h"
+#include "core/planner/exact/parts.h"
+
+namespace suppertide::exact {
+
+namespace {
+
+using engine::atLeast;
+using engine::atMost;
+using engine::isFalse;
+using engine::isTrue;
+
+/// Beyond this sums of a few bounds could overflow.
+constexpr std::int64_t mostMagnitude = 400'000'000;
+
+} // namespace
+
+Model::Model(const Problem& problem, ModelStyle style)
+    : cooks(problem.tasks.size()), ovens(problem.ovenDemands.size()),
+      ovenStretches(problem.ovenDemands.size()), units(problem.demands.size()), problem_(&problem),
+      style_(style), always_(isTrue(engine_.newVariable(1, 1)))
+{
+    if (minuteOf(problem.horizon) > mostMagnitude) {
+        refuse();
+        return;
+    }
+    addOptions();
+    addTasks();
+    addLags();
+    addCounts(*this);
+    addPools(*this);
+    addCooks(*this);
+    addOvens(*this);
+    if (style_.costs) {
+        addCosts(*this);
+        addCostVariables();
+    }
+}
+
+Literal Model::all(Literals literals)
+{
+    std::sort(literals.begin(), literals.end());
+    literals.erase(std::unique(literals.begin(), literals.end()), literals.end());
+    std::erase_if(literals, [&](Literal literal) { return isAlways(literal); });
+    if (literals.empty()) {
+        return always_;
+    }
+    for (const Literal literal : literals) {
+        if (isNever(literal)) {
+            return ~always_;
+        }
+    }
+    if (literals.size() == 1) {
+        return literals[0];
+    }
+    const auto known = conjunctions_.find(literals);
+    if (known != conjunctions_.end()) {
+        return known->second;
+    }
+    const Literal result = isTrue(engine_.newBoolean());
+    conjunctions_.emplace(literals, result);
+    Literals together{result};
+    for (const Literal literal : literals) {
+        engine_.addClause({~result, literal});
+        together.push_back(~literal);
+    }
+    engine_.addClause(std::move(together));
+    return result;
+}
+
+void Model::implies(Literal condition, Literals consequences)
+{
+    consequences.push_back(~condition);
+    engine_.addClause(std::move(consequences));
+}
+
+void Model::edge(const Term& from, const Term& to, std::int64_t least, Literal enabler)
+{
+    if (least > mostMagnitude) {
+        engine_.addFact(~enabler);
+        return;
+    }
+    if (least < -mostMagnitude || isNever(enabler)) {
+        return;
+    }
+    engine_.addEdge(from, to, static_cast<Bound>(least), enabler);
+}
+
+Variable Model::boolean(Literal onlyIf)
+{
+    const Variable result = engine_.newBoolean();
+    implies(~onlyIf, {isFalse(result)});
+    return result;
+}
+
+Term Model::point(const TaskPoint& point) const
+{
+    const std::int64_t length = problem_->tasks[point.task].duration.count();
+    return {starts_[point.task], point.edge == Edge::End ? static_cast<Bound>(length) : 0};
+}
+
+Stretch Model::stretch(const TaskPoint& from, const TaskPoint& to, Literal selector)
+{
+    return {point(from), point(to), all({present_[from.task], present_[to.task], selector})};
+}
+
+Literal Model::selector(const std::string& requirement)
+{
+    if (!style_.selectors) {
+        return always_;
+    }
+    const auto known = selectorOf_.find(requirement);
+    if (known != selectorOf_.end()) {
+        return known->second;
+    }
+    const Literal result = isTrue(engine_.newBoolean());
+    selectorOf_.emplace(requirement, result);
+    selectors_.emplace_back(requirement, result);
+    return result;
+}
+
+void Model::addOptions()
+{
+    present_.assign(problem_->tasks.size(), always_);
+    for (const Choice& choice : problem_->choices) {
+        const Literal kept = selector("choice:" + choice.id);
+        IndexedVector<OptionIndex, Literal> options;
+        Literals any;
+        for (const Option& option : choice.options) {
+            const bool only = choice.options.size() == 1;
+            const Literal chosen = only ? kept : isTrue(engine_.newBoolean());
+            implies(chosen, {kept});
+            for (const Literal other : any) {
+                engine_.addClause({~other, ~chosen});
+            }
+            any.push_back(chosen);
+            options.push_back(chosen);
+            for (const TaskIndex task : option.tasks) {
+                present_[task] = chosen;
+            }
+        }
+        implies(kept, any);
+        options_.push_back(std::move(options));
+    }
+}
+
+void Model::addTasks()
+{
+    const std::int64_t horizon = minuteOf(problem_->horizon);
+    for (const TaskIndex index : problem_->tasks.indices()) {
+        const Task& task = problem_->tasks[index];
+        const std::int64_t length = task.duration.count();
+        const std::int64_t most = horizon - length;
+        starts_.push_back(
+            engine_.newVariable(0, static_cast<Bound>(std::max<std::int64_t>(0, most))));
+        if (most < 0) {
+            engine_.addFact(~present_[index]);
+            continue;
+        }
+        const Literal kept = all({present_[index], selector("window:" + task.id)});
+        const std::int64_t from = minuteOf(task.window.start);
+        const std::int64_t until = minuteOf(task.window.end) - length;
+        if (until < from) {
+            engine_.addFact(~kept);
+            continue;
+        }
+        // An absent task has no start; any value will do, so a window always holds.
+        const Literal asked = style_.selectors ? kept : always_;
+        implies(asked, {atLeast(starts_[index], static_cast<Bound>(from))});
+        implies(asked, {atMost(starts_[index], static_cast<Bound>(until))});
+    }
+}
+
+void Model::addLags()
+{
+    for (const Lag& lag : problem_->lags) {
+        const Stretch between = stretch(lag.from, lag.to, selector("lag:" + lag.id));
+        if (lag.min) {
+            edge(between.from, between.to, lag.min->count(), between.held);
+        }
+        if (lag.max) {
+            edge(between.to, between.from, -lag.max->count(), between.held);
+        }
+    }
+}
+
+void Model::charge(Literal condition, std::int64_t amount)
+{
+    if (amount == 0 || isNever(condition)) {
+        return;
+    }
+    if (isAlways(condition)) {
+        fixedCost_ += amount;
+    } else if ((condition.view & 1U) != 0) { // a Boolean is true
+        charges_.push_back({condition.variable(), amount});
+    } else {
+        fixedCost_ += amount;
+        charges_.push_back({condition.variable(), -amount});
+    }
+}
+
+void Model::charge(Variable variable, std::int64_t weight)
+{
+    if (weight != 0) {
+        charges_.push_back({variable, weight});
+    }
+}
+
+void Model::chargeOven(Variable variable, std::int64_t weight)
+{
+    if (weight != 0) {
+        ovenCharges_.push_back({variable, weight});
+    }
+}
+
+void Model::addCostVariables()
+{
+    std::vector<Charge> all = charges_;
+    all.insert(all.end(), ovenCharges_.begin(), ovenCharges_.end());
+    cost_ = sumOf(all);
+    likelyCost_ = cost_;
+    if (problem_->ovenDemands.empty()) {
+        return;
+    }
+    all = charges_;
+    for (std::size_t i = 0; i < problem_->ovens.size(); ++i) {
+        ovenCost.push_back(engine_.newVariable(0, mostOvenCost));
+        all.push_back({ovenCost.back(), 1});
+    }
+    likelyCost_ = sumOf(all);
+}
+
+/// A variable that is at least the sum of the charges.
+Variable Model::sumOf(const std::vector<Charge>& charges)
+{
+    std::map<std::uint32_t, std::int64_t> weights;
+    for (const Charge& charge : charges) {
+        weights[charge.variable.index] += charge.weight;
+    }
+    std::int64_t least = fixedCost_;
+    std::int64_t most = fixedCost_;
+    std::vector<engine::WeightedView> terms;
+    for (const auto& [index, weight] : weights) {
+        const Variable variable{index};
+        const std::int64_t low = weight * engine_.trail().least(variable);
+        const std::int64_t high = weight * engine_.trail().most(variable);
+        least += std::min(low, high);
+        most += std::max(low, high);
+        if (weight != 0) {
+            terms.push_back({weight > 0 ? variable.plus() : variable.minus(),
+                             static_cast<Bound>(std::abs(weight))});
+        }
+    }
+    if (most > mostMagnitude || least < -mostMagnitude) {
+        refuse();
+        return always_.variable();
+    }
+    const Variable sum = engine_.newVariable(static_cast<Bound>(std::min<std::int64_t>(0, least)),
+                                             static_cast<Bound>(std::max<std::int64_t>(0, most)));
+    terms.push_back({sum.minus(), 1});
+    engine::LinearPropagator::post(engine_, std::move(terms), -fixedCost_);
+    return sum;
+}
+
+} // namespace suppertide::exact

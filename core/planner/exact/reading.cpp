@@ -1,0 +1,212 @@
+#include "core/planner/exact/reading.h"
+
+#include <algorithm>
+
+#include "core/assign/oven_program.h"
+#include "core/base/contracts.h"
+#include "core/planner/quick_start/verify.h"
+#include "core/problem/timetable.h"
+
+namespace suppertide::exact {
+
+namespace {
+
+bool holds(const std::vector<Bound>& values, Literal literal)
+{
+    const Bound value = values[literal.variable().index];
+    return ((literal.view & 1U) == 0 ? value : -value) <= literal.bound;
+}
+
+void readUnits(const Model& model, const std::vector<Bound>& values, const Timetable& times,
+               Schedule& schedule)
+{
+    struct Held
+    {
+        DemandIndex demand;
+        Interval during;
+        const std::vector<UnitIndex>* units;
+    };
+    const Problem& problem = model.problem();
+    std::vector<Held> all;
+    for (const DemandIndex index : problem.demands.indices()) {
+        const Demand& demand = problem.demands[index];
+        const auto during = times.held(demand.from, demand.to);
+        if (!demand.pool || !during) {
+            continue;
+        }
+        for (const Model::UnitClass& unitClass : model.units[index]) {
+            if (holds(values, unitClass.chosen)) {
+                all.push_back({index, *during, &unitClass.units});
+            }
+        }
+    }
+    std::sort(all.begin(), all.end(), [](const Held& a, const Held& b) {
+        return std::pair(a.during.start, a.demand) < std::pair(b.during.start, b.demand);
+    });
+    std::vector<std::vector<PlanTime>> freeFrom(problem.pools.size());
+    for (const PoolIndex pool : problem.pools.indices()) {
+        freeFrom[pool.value()].resize(problem.pools[pool].units.size());
+    }
+    for (const Held& held : all) {
+        for (const UnitIndex unit : *held.units) {
+            PlanTime& free = freeFrom[problem.demands[held.demand].pool->value()][unit.value()];
+            if (free <= held.during.start) {
+                free = held.during.end;
+                schedule.units[held.demand] = unit;
+                break;
+            }
+        }
+    }
+}
+
+/// The cheapest program found, with and without switching off early.
+OvenProgramResult programFor(const Problem& problem, OvenIndex oven,
+                             const std::vector<OvenStay>& stays)
+{
+    OvenProgramResult best =
+        ovenProgramFor(problem.ovens[oven], stays, ovenProgramStyle(problem.costs, true));
+    OvenProgramResult plain =
+        ovenProgramFor(problem.ovens[oven], stays, ovenProgramStyle(problem.costs, false));
+    if (std::pair(plain.ignored.size(), plain.cost) < std::pair(best.ignored.size(), best.cost)) {
+        best = std::move(plain);
+    }
+    return best;
+}
+
+/// False: an oven cannot keep what is in it.
+bool readOvens(const Model& model, const std::vector<Bound>& values, const Timetable& times,
+               Schedule& schedule)
+{
+    const Problem& problem = model.problem();
+    std::vector<std::vector<OvenStay>> stays(problem.ovens.size());
+    for (const OvenDemandIndex index : problem.ovenDemands.indices()) {
+        const OvenDemand& demand = problem.ovenDemands[index];
+        const auto during = times.held(demand.from, demand.to);
+        if (!during) {
+            continue;
+        }
+        for (const auto& [oven, chosen] : model.ovens[index]) {
+            if (holds(values, chosen)) {
+                schedule.ovens[index] = oven;
+                stays[oven.value()].push_back(ovenStay(demand, *during));
+            }
+        }
+    }
+    for (const OvenIndex oven : problem.ovens.indices()) {
+        OvenProgramResult best = programFor(problem, oven, stays[oven.value()]);
+        if (!best.ignored.empty()) {
+            return false;
+        }
+        schedule.programs[oven] = std::move(best.program);
+    }
+    return true;
+}
+
+} // namespace
+
+std::optional<Schedule> scheduleOf(const Model& model, const std::vector<Bound>& values)
+{
+    const Problem& problem = model.problem();
+    Schedule schedule = emptyScheduleFor(problem);
+    for (const ChoiceIndex choice : problem.choices.indices()) {
+        for (const OptionIndex option : problem.choices[choice].options.indices()) {
+            if (holds(values, model.option(choice, option))) {
+                schedule.options[choice] = option;
+            }
+        }
+    }
+    for (const TaskIndex task : problem.tasks.indices()) {
+        if (!holds(values, model.present(task))) {
+            continue;
+        }
+        schedule.starts[task] = planTime(values[model.start(task).index]);
+        for (const auto& [cook, chosen] : model.cooks[task]) {
+            if (holds(values, chosen)) {
+                schedule.cooks[task].push_back(cook);
+            }
+        }
+    }
+    const Timetable times(problem, schedule);
+    readUnits(model, values, times, schedule);
+    if (!readOvens(model, values, times, schedule)) {
+        return std::nullopt;
+    }
+    if (!quick_start::scheduleHolds(problem, schedule)) {
+        return std::nullopt;
+    }
+    schedule.cost = quick_start::scheduleCost(problem, schedule);
+    schedule.status = ScheduleStatus::Feasible;
+    return schedule;
+}
+
+std::vector<Bound> aimsOf(const Model& model, const Schedule& schedule)
+{
+    const Problem& problem = model.problem();
+    std::vector<Bound> aims(model.engine().trail().views() / 2, 0);
+    const auto aim = [&](Literal literal, bool wanted) {
+        const bool positive = (literal.view & 1U) != 0;
+        aims[literal.variable().index] = positive == wanted ? 1 : 0;
+    };
+    for (const ChoiceIndex choice : problem.choices.indices()) {
+        for (const OptionIndex option : problem.choices[choice].options.indices()) {
+            aim(model.option(choice, option), schedule.options[choice] == option);
+        }
+    }
+    for (const TaskIndex task : problem.tasks.indices()) {
+        const auto& start = schedule.starts[task];
+        const Variable variable = model.start(task);
+        aims[variable.index] =
+            start ? static_cast<Bound>(minuteOf(*start)) : model.engine().trail().least(variable);
+        for (const auto& [cook, chosen] : model.cooks[task]) {
+            const auto& mine = schedule.cooks[task];
+            aim(chosen, std::find(mine.begin(), mine.end(), cook) != mine.end());
+        }
+    }
+    for (const DemandIndex demand : problem.demands.indices()) {
+        for (const Model::UnitClass& unitClass : model.units[demand]) {
+            const auto& unit = schedule.units[demand];
+            aim(unitClass.chosen, unit && std::find(unitClass.units.begin(), unitClass.units.end(),
+                                                    *unit) != unitClass.units.end());
+        }
+    }
+    for (const OvenDemandIndex demand : problem.ovenDemands.indices()) {
+        for (const auto& [oven, chosen] : model.ovens[demand]) {
+            aim(chosen, schedule.ovens[demand] == oven);
+        }
+    }
+    return aims;
+}
+
+std::vector<OvenUse> ovenUses(const Model& model, const std::vector<Bound>& values)
+{
+    const Problem& problem = model.problem();
+    std::vector<OvenUse> uses;
+    const auto valueOf = [&](const Term& term) { return values[term.variable.index] + term.plus; };
+    for (const OvenIndex oven : problem.ovens.indices()) {
+        OvenUse use{oven, std::nullopt, {}};
+        std::vector<OvenStay> stays;
+        for (const OvenDemandIndex index : problem.ovenDemands.indices()) {
+            const auto& held = model.ovenStretches[index];
+            for (const auto& [candidate, chosen] : model.ovens[index]) {
+                if (candidate != oven || !holds(values, chosen)) {
+                    continue;
+                }
+                stays.push_back(ovenStay(problem.ovenDemands[index],
+                                         interval(valueOf(held->from), valueOf(held->to))));
+                use.because.push_back(chosen);
+                for (const Term& term : {held->from, held->to}) {
+                    use.because.push_back(engine::atMost(term, valueOf(term)));
+                    use.because.push_back(engine::atLeast(term, valueOf(term)));
+                }
+            }
+        }
+        const OvenProgramResult program = programFor(problem, oven, stays);
+        if (program.ignored.empty()) {
+            use.cost = program.cost;
+        }
+        uses.push_back(std::move(use));
+    }
+    return uses;
+}
+
+} // namespace suppertide::exact

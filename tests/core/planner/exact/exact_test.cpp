@@ -1,0 +1,260 @@
+// The engine's answers against what can be seen by hand or by trying everything.
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <set>
+
+#include "core/check/check.h"
+#include "core/planner/exact/conflict.h"
+#include "core/planner/exact/exact.h"
+#include "core/planner/planner.h"
+#include "tests/support/for_each_seed.h"
+#include "tests/support/problem/random_problem.h"
+
+namespace suppertide {
+
+namespace {
+
+using exact::ExactSearch;
+using quick_start::Budget;
+using test::forEachSeed;
+using test::Random;
+
+struct Answer
+{
+    std::optional<Schedule> best;
+    std::int64_t bound = 0;
+    bool optimal = false;
+    bool infeasible = false;
+};
+
+Answer answerOf(const Problem& problem, std::uint64_t seed, std::int64_t steps)
+{
+    PlannerLimits limits;
+    limits.wallClock = std::chrono::minutes{10};
+    limits.steps = steps;
+    Budget budget(limits, {}, Budget::Clock::now());
+    Answer answer;
+    ExactSearch search(
+        problem, budget, seed, [](const Schedule&) {},
+        [&](std::int64_t bound) { answer.bound = std::max(answer.bound, bound); });
+    search.run();
+    answer.best = search.best();
+    answer.optimal = search.isOptimal();
+    answer.infeasible = search.isInfeasible();
+    return answer;
+}
+
+/// Tasks, lags and counts only, few and short enough to try all starts.
+Problem anyTinyPlain(Random& random)
+{
+    Problem problem;
+    const std::int64_t horizon = random.between(4, 7);
+    problem.horizon = planTime(horizon);
+    const auto tasks = static_cast<std::size_t>(random.between(2, 4));
+    for (std::size_t i = 0; i < tasks; ++i) {
+        Task task;
+        task.id = "t" + std::to_string(i);
+        task.duration = Minutes{random.between(0, 3)};
+        const std::int64_t from = random.oneIn(3) ? random.between(0, 2) : 0;
+        task.window = interval(from, horizon);
+        problem.tasks.push_back(std::move(task));
+    }
+    const auto any = [&] {
+        return TaskPoint{TaskIndex{static_cast<std::size_t>(
+                             random.between(0, static_cast<std::int64_t>(tasks) - 1))},
+                         random.oneIn(2) ? Edge::Start : Edge::End};
+    };
+    for (std::int64_t i = random.between(0, 3); i > 0; --i) {
+        Lag lag;
+        lag.id = "l" + std::to_string(i);
+        lag.from = any();
+        lag.to = any();
+        if (!random.oneIn(4)) {
+            lag.min = Minutes{random.between(-2, 3)};
+        }
+        if (random.oneIn(2)) {
+            lag.max = Minutes{random.between(-1, 4)};
+        }
+        lag.loss = random.between(0, 2);
+        problem.lags.push_back(std::move(lag));
+    }
+    problem.counts.push_back({"c", random.between(1, 3)});
+    for (std::int64_t i = random.between(1, 4); i > 0; --i) {
+        Demand demand;
+        demand.id = "d" + std::to_string(i);
+        demand.from = any();
+        demand.to = random.oneIn(2) ? any() : TaskPoint{demand.from.task, Edge::End};
+        demand.count = CountIndex{0};
+        demand.amount = random.between(0, 2);
+        problem.demands.push_back(std::move(demand));
+    }
+    if (random.oneIn(2)) {
+        problem.choices.push_back({"m", {{"a", {TaskIndex{0}}, 1}, {"b", {TaskIndex{1}}, 2}}});
+    }
+    problem.costs.quiet.push_back({random.between(0, 1), interval(1, 3), std::nullopt, {}});
+    if (random.oneIn(2)) {
+        problem.costs.before.push_back({TaskIndex{0}, planTime(random.between(0, 3))});
+        problem.costs.beforeRate = random.between(0, 2);
+        problem.costs.beforeMoved = random.between(0, 3);
+    }
+    return problem;
+}
+
+/// The least cost of all schedules, by trying all; absent: there is none.
+std::optional<std::int64_t> leastCost(const Problem& problem)
+{
+    std::optional<std::int64_t> best;
+    const std::int64_t last = minuteOf(problem.horizon);
+    const std::size_t options = problem.choices.empty() ? 1 : 2;
+    for (std::size_t option = 0; option < options; ++option) {
+        Schedule schedule = emptyScheduleFor(problem);
+        if (!problem.choices.empty()) {
+            schedule.options[ChoiceIndex{0}] = OptionIndex{option};
+        }
+        std::vector<TaskIndex> present;
+        for (const TaskIndex task : problem.tasks.indices()) {
+            if (problem.choices.empty() || task.value() > 1 || task.value() == option) {
+                present.push_back(task);
+                schedule.starts[task] = planTime(0);
+            }
+        }
+        while (true) {
+            if (check(problem, schedule).empty()) {
+                const std::int64_t cost = costOf(problem, schedule).total();
+                best = best ? std::min(*best, cost) : cost;
+            }
+            std::size_t i = 0;
+            while (i < present.size() && schedule.starts[present[i]] == planTime(last)) {
+                schedule.starts[present[i++]] = planTime(0);
+            }
+            if (i == present.size()) {
+                break;
+            }
+            *schedule.starts[present[i]] += Minutes{1};
+        }
+    }
+    return best;
+}
+
+/// The problem without requirements, as the page of the format has it: lags and demands go, a task
+/// gets the whole horizon.
+Problem without(Problem problem, const std::set<std::string>& ids)
+{
+    const auto isOut = [&](const std::string& id) { return ids.count(id) > 0; };
+    IndexedVector<LagIndex, Lag> lags;
+    for (const Lag& lag : problem.lags) {
+        if (!isOut("lag:" + lag.id)) {
+            lags.push_back(lag);
+        }
+    }
+    problem.lags = lags;
+    IndexedVector<DemandIndex, Demand> demands;
+    for (const Demand& demand : problem.demands) {
+        if (!isOut("demand:" + demand.id)) {
+            demands.push_back(demand);
+        }
+    }
+    problem.demands = demands;
+    for (Task& task : problem.tasks) {
+        if (isOut("window:" + task.id)) {
+            task.window = {planTime(0), problem.horizon};
+        }
+    }
+    return problem;
+}
+
+std::set<std::string> requirementsOf(const Problem& problem)
+{
+    std::set<std::string> ids;
+    for (const Lag& lag : problem.lags) {
+        ids.insert("lag:" + lag.id);
+    }
+    for (const Demand& demand : problem.demands) {
+        ids.insert("demand:" + demand.id);
+    }
+    for (const Task& task : problem.tasks) {
+        ids.insert("window:" + task.id);
+    }
+    return ids;
+}
+
+} // namespace
+
+TEST(ExactSearch, ProvesTheLeastCostOfTinyProblems)
+{
+    int feasible = 0;
+    forEachSeed(400, [&](Random& random) {
+        const Problem problem = anyTinyPlain(random);
+        const auto expected = leastCost(problem);
+        const Answer answer = answerOf(problem, random.seed(), 1'000'000);
+        EXPECT_EQ(answer.infeasible, !expected.has_value());
+        if (expected) {
+            ++feasible;
+            EXPECT_TRUE(answer.optimal);
+            ASSERT_TRUE(answer.best);
+            EXPECT_EQ(answer.best->cost, expected);
+            EXPECT_TRUE(check(problem, *answer.best).empty());
+        }
+    });
+    EXPECT_GT(feasible, 100);
+    EXPECT_LT(feasible, 400);
+}
+
+TEST(ExactSearch, ReturnsOnlyWhatHoldsAndBoundsNothingFalsely)
+{
+    int found = 0;
+    forEachSeed(400, [&](Random& random) {
+        const Problem problem = test::anyProblem(random);
+        const Answer answer = answerOf(problem, random.seed(), 30'000);
+        PlannerLimits limits;
+        limits.wallClock = std::chrono::minutes{10};
+        limits.steps = 3000;
+        const PlannerOutcome other = solve(problem, limits);
+        const bool otherFound = other.schedule.cost.has_value();
+        EXPECT_FALSE(answer.infeasible && otherFound);
+        if (answer.best) {
+            ++found;
+            EXPECT_TRUE(check(problem, *answer.best).empty());
+            EXPECT_EQ(answer.best->cost, costOf(problem, *answer.best).total());
+            EXPECT_FALSE(other.schedule.status == ScheduleStatus::Infeasible);
+        }
+        if (otherFound) {
+            EXPECT_LE(answer.bound, *other.schedule.cost);
+            EXPECT_TRUE(!answer.optimal || *answer.best->cost <= *other.schedule.cost);
+        }
+    });
+    EXPECT_GT(found, 40);
+}
+
+TEST(Conflict, CannotHoldAndNoneOfItCanBeSpared)
+{
+    int conflicts = 0;
+    forEachSeed(400, [&](Random& random) {
+        Problem problem = anyTinyPlain(random);
+        problem.choices.clear();
+        if (leastCost(problem)) {
+            return;
+        }
+        PlannerLimits limits;
+        limits.wallClock = std::chrono::minutes{10};
+        Budget budget(limits, {}, Budget::Clock::now());
+        const auto conflict = exact::findConflict(problem, budget);
+        ASSERT_TRUE(conflict);
+        EXPECT_TRUE(conflict->minimal);
+        ++conflicts;
+        std::set<std::string> out = requirementsOf(problem);
+        for (const std::string& id : conflict->requirements) {
+            EXPECT_EQ(out.erase(id), 1U) << id;
+        }
+        EXPECT_FALSE(leastCost(without(problem, out)));
+        for (const std::string& id : conflict->requirements) {
+            std::set<std::string> more = out;
+            more.insert(id);
+            EXPECT_TRUE(leastCost(without(problem, more))) << id;
+        }
+    });
+    EXPECT_GT(conflicts, 50);
+}
+
+} // namespace suppertide
