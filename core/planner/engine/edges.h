@@ -34,7 +34,14 @@ public:
     /// variable `to` ≥ variable `from` + least.
     void add(Variable from, Variable to, Bound least, std::optional<Literal> enabler);
     [[nodiscard]] const std::vector<Half>& halves() const { return halves_; }
-    [[nodiscard]] const std::vector<std::uint32_t>& outOf(View view) const { return out_[view]; }
+    /// The half with what decides at a glance that it does nothing.
+    struct Arc
+    {
+        View to = 0;
+        Bound weight = 0;
+        std::uint32_t half = 0;
+    };
+    [[nodiscard]] const std::vector<Arc>& outOf(View view) const { return out_[view]; }
     [[nodiscard]] const std::vector<std::uint32_t>& enabledBy(View view) const
     {
         return enabled_[view];
@@ -48,7 +55,7 @@ private:
     void addHalf(const Half& half);
 
     std::vector<Half> halves_;
-    std::vector<std::vector<std::uint32_t>> out_;     // by view
+    std::vector<std::vector<Arc>> out_;               // by view
     std::vector<std::vector<std::uint32_t>> enabled_; // by the view of the enabler
 };
 

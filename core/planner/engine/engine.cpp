@@ -157,8 +157,9 @@ bool Engine::followEdge(std::uint32_t half)
 bool Engine::takeIn(EventIndex index)
 {
     const Event event = trail_.events()[static_cast<std::size_t>(index)];
-    for (const std::uint32_t half : edges_.outOf(event.view)) {
-        if (!followEdge(half)) {
+    for (const Edges::Arc& arc : edges_.outOf(event.view)) {
+        const bool idle = trail_.most(arc.to) <= trail_.most(event.view) + arc.weight;
+        if (!idle && !followEdge(arc.half)) {
             return false;
         }
     }
