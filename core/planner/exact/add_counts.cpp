@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "core/planner/engine/energy.h"
 #include "core/planner/engine/timetable.h"
 #include "core/planner/exact/pairs.h"
 #include "core/planner/exact/parts.h"
@@ -10,6 +11,26 @@ namespace {
 
 /// Amounts are cut to this many; larger problems are left to others.
 constexpr std::int64_t mostAmount = 1'000'000;
+
+/// With more items the windows are too many.
+constexpr std::size_t mostForEnergy = 60;
+/// Level 1 assumes a limit of the cost.
+constexpr std::int32_t deepestForEnergy = 1;
+
+void addEnergy(Model& model, const std::vector<engine::TimetableItem>& items, Bound capacity)
+{
+    std::vector<engine::EnergyItem> sure;
+    for (const engine::TimetableItem& item : items) {
+        const bool fixed = item.start.variable == item.end.variable;
+        const Bound length = item.end.plus - item.start.plus;
+        if (fixed && length > 0 && item.amount <= capacity && model.isAlways(*item.present)) {
+            sure.push_back({item.start, length, item.amount});
+        }
+    }
+    if (sure.size() > 2 && sure.size() <= mostForEnergy) {
+        engine::EnergyPropagator::post(model.engine(), std::move(sure), capacity, deepestForEnergy);
+    }
+}
 
 } // namespace
 
@@ -47,6 +68,7 @@ void addCounts(Model& model)
             continue;
         }
         addPairs(model, here, static_cast<Bound>(capacity), paired);
+        addEnergy(model, here, static_cast<Bound>(capacity));
         engine::TimetablePropagator::post(model.engine(), std::move(here),
                                           static_cast<Bound>(capacity));
     }

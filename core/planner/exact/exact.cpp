@@ -15,7 +15,9 @@ namespace {
 constexpr std::int64_t stepsPerStep = 16;
 constexpr std::int64_t firstSlice = 400; // conflicts
 constexpr std::int64_t around = 200;     // conflicts in a neighbourhood
-constexpr int turns = 8;                 // of which one sweeps, one proves, the others improve
+/// Where sweeping proves too, a proof of less is only for the bound.
+constexpr std::int64_t briefProof = 60;
+constexpr int turns = 8; // of which one sweeps, one proves, the others improve
 
 Literal below(Variable cost, std::int64_t limit)
 {
@@ -123,7 +125,7 @@ void ExactSearch::sweep(std::int64_t conflicts, bool byActivity)
 void ExactSearch::prove(std::int64_t conflicts)
 {
     const std::int64_t most = std::min(*best_->cost, unprovable_) - 1;
-    if (model_.likelyCost() == model_.cost() || most < bound_) {
+    if (most < bound_) {
         return;
     }
     const std::int64_t target = bound_ + (most - bound_) * proofPercent_ / 100;
@@ -231,7 +233,7 @@ void ExactSearch::run()
             slice += slice / 4;
             break;
         case 1:
-            prove(slice);
+            prove(model_.likelyCost() == model_.cost() ? briefProof : firstSlice);
             break;
         default:
             improveAround(around);

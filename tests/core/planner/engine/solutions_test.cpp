@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <memory>
 
+#include "core/planner/engine/energy.h"
 #include "core/planner/engine/forbidden.h"
 #include "core/planner/engine/linear.h"
 #include "core/planner/engine/overlap.h"
@@ -118,6 +119,39 @@ void addTimetable(Tiny& tiny, Random& random)
     });
 }
 
+/// Items of fixed length that are there for sure, by the timetable and by energy.
+void addEnergy(Tiny& tiny, Random& random)
+{
+    std::vector<EnergyItem> items;
+    for (std::int64_t i = random.between(2, 4); i > 0; --i) {
+        items.push_back({tiny.anyTerm(random), static_cast<Bound>(random.between(1, 4)),
+                         static_cast<Bound>(random.between(1, 3))});
+    }
+    const auto capacity = static_cast<Bound>(random.between(2, 5));
+    std::vector<TimetableItem> same;
+    for (const EnergyItem& item : items) {
+        same.push_back({item.start,
+                        {item.start.variable, item.start.plus + item.length},
+                        item.amount,
+                        std::nullopt});
+    }
+    EnergyPropagator::post(tiny.engine(), items, capacity, 1000);
+    TimetablePropagator::post(tiny.engine(), same, capacity);
+    tiny.must([=](const Values& values) {
+        for (Bound minute = -6; minute < 16; ++minute) {
+            Bound load = 0;
+            for (const EnergyItem& item : items) {
+                const Bound start = valueOf(values, item.start);
+                load += start <= minute && minute < start + item.length ? item.amount : 0;
+            }
+            if (load > capacity) {
+                return false;
+            }
+        }
+        return true;
+    });
+}
+
 void addForbidden(Tiny& tiny, Random& random)
 {
     const Variable variable = tiny.any(random);
@@ -197,6 +231,11 @@ TEST(Solutions, OfTimetables)
     expectSameSolutions({addTimetable}, 2);
 }
 
+TEST(Solutions, OfEnergy)
+{
+    expectSameSolutions({addEnergy}, 2);
+}
+
 TEST(Solutions, OfForbiddenValues)
 {
     expectSameSolutions({addForbidden}, 4);
@@ -210,7 +249,8 @@ TEST(Solutions, OfOverlaps)
 TEST(Solutions, OfAllTogether)
 {
     expectSameSolutions(
-        {addClause, addEdge, addEdge, addLinear, addTimetable, addForbidden, addOverlap}, 7);
+        {addClause, addEdge, addEdge, addLinear, addTimetable, addEnergy, addForbidden, addOverlap},
+        7);
 }
 
 } // namespace suppertide::engine
