@@ -68,6 +68,8 @@ RepertoirePanel::RepertoirePanel(const Theme& theme, QWidget* parent)
     column->addWidget(empty_);
     column->addWidget(clear_, 0, Qt::AlignLeft);
     column->addWidget(view_, 1);
+    // Takes the room of the list when that is hidden.
+    column->addStretch();
     column->addWidget(add);
 
     connect(search_, &QLineEdit::textChanged, this, [this] { refresh(); });

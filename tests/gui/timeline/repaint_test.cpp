@@ -111,11 +111,11 @@ TEST_F(Repaint, PaintsASlantTheSameWhateverPartIsPainted)
 {
     const QImage whole = painted();
     for (const BlockShape& shape : state_.geometry().blocks()) {
-        const QRect slant = QRectF{shape.least, shape.top, shape.most - shape.least,
-                                   shape.bottom - shape.top}
-                                .toAlignedRect()
-                                .adjusted(-3, -3, 3, 3)
-                                .intersected(whole.rect());
+        const QRect slant =
+            QRectF{shape.least, shape.top, shape.most - shape.least, shape.bottom - shape.top}
+                .toAlignedRect()
+                .adjusted(-3, -3, 3, 3)
+                .intersected(whole.rect());
         for (int x = slant.left(); x <= slant.right(); ++x) {
             for (int y = slant.top(); y <= slant.bottom(); ++y) {
                 QImage parts = whole;
