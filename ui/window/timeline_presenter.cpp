@@ -72,6 +72,7 @@ void TimelinePresenter::refresh()
                            isFirst ? tr("New occasion") : tr("Open an occasion"));
         return;
     }
+    const bool wasEmpty = view_.state().isEmpty();
     looks_.see(record->occasion);
     document_.keepSetting(QString::fromLatin1(looksSetting), words(looks_.text()));
     const auto source = sourceOf(plan_.plan());
@@ -86,7 +87,9 @@ void TimelinePresenter::refresh()
         }
         view_.setScene(std::move(scene));
     }
-    if (shown_ != record->occasion.id) {
+    // With its first dish an evening folds to a few hours.
+    const bool isFirstDish = wasEmpty && !view_.state().isEmpty();
+    if (shown_ != record->occasion.id || isFirstDish) {
         shown_ = record->occasion.id;
         view_.showEvening();
     }
