@@ -41,7 +41,7 @@ public:
             case Search::End::Given:
                 break;
             }
-            conflicts += conflicts / 2;
+            conflicts = std::min<std::int64_t>(2 * conflicts, longest);
             if (budget_->isOver()) {
                 return std::nullopt;
             }
@@ -50,6 +50,7 @@ public:
 
 private:
     static constexpr std::int64_t stepsPerStep = 16;
+    static constexpr std::int64_t longest = 1'000'000'000; // conflicts of one try
 
     quick_start::Budget* budget_;
     Branching branching_;

@@ -14,9 +14,10 @@ namespace {
 /// One step of the quick start is worth about so many of the engine.
 constexpr std::int64_t stepsPerStep = 16;
 constexpr std::int64_t firstSlice = 400; // conflicts
-constexpr std::int64_t around = 200;     // conflicts in a neighbourhood
-/// Where sweeping proves too, a proof of less is only for the bound.
+constexpr std::int64_t longestSlice = 1'000'000'000;
+constexpr std::int64_t around = 200; // conflicts in a neighbourhood
 constexpr std::int64_t briefProof = 60;
+constexpr std::size_t tasksForBound = 120;
 constexpr int turns = 8; // of which one sweeps, one proves, the others improve
 
 Literal below(Variable cost, std::int64_t limit)
@@ -220,20 +221,25 @@ void ExactSearch::improveAround(std::int64_t conflicts)
 
 void ExactSearch::run()
 {
+    // Where sweeping proves too, a proof of less is only for the bound, and with many tasks dear.
+    const bool sweepProves = model_.likelyCost() == model_.cost();
+    const bool provesLess = !sweepProves || problem_->tasks.size() <= tasksForBound;
     std::int64_t slice = firstSlice;
     for (int turn = 0; !isOver() && isSupported(); ++turn) {
         if (!best_) {
             sweep(slice, turn % 2 == 1);
-            slice += slice / 4;
+            slice = std::min(slice + slice / 4, longestSlice);
             continue;
         }
         switch (turn % turns) {
         case 0:
             sweep(slice, true);
-            slice += slice / 4;
+            slice = std::min(slice + slice / 4, longestSlice);
             break;
         case 1:
-            prove(model_.likelyCost() == model_.cost() ? briefProof : firstSlice);
+            if (provesLess) {
+                prove(sweepProves ? briefProof : firstSlice);
+            }
             break;
         default:
             improveAround(around);
