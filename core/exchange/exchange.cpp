@@ -9,6 +9,7 @@
 #include "core/exchange/print_json.h"
 #include "core/exchange/thing_json.h"
 #include "core/exchange/value_writing.h"
+#include "core/recipe/faults_of_preparations.h"
 
 namespace suppertide {
 
@@ -229,6 +230,10 @@ Result<void> checkFit(const LibraryState& state, const ExchangeContent& content)
         recipes.emplace(id, recipe.get());
     }
     JsonFault notes(mostFaultsShown);
+    for (const Recipe& recipe : content.recipes) {
+        noteAll(faultsOfPreparations(recipe, recipes), fmt::format("recipe “{}”", recipe.name),
+                notes);
+    }
     for (const OccasionRecord& record : content.occasions) {
         const Occasion& occasion = record.occasion;
         const std::string place = fmt::format("occasion “{}”", occasion.name);
@@ -240,7 +245,7 @@ Result<void> checkFit(const LibraryState& state, const ExchangeContent& content)
         }
     }
     if (!notes.isEmpty()) {
-        return refusal("occasions", notes);
+        return refusal(content.occasions.empty() ? "recipes" : "occasions", notes);
     }
     return {};
 }

@@ -36,8 +36,8 @@ struct ExchangeContent
 /// The content as a change to a state: what has the id of something there replaces it.
 [[nodiscard]] LibraryState imported(LibraryState state, const ExchangeContent& content);
 /// Whether the content fits together with what else is in `state`. A file may hold an occasion
-/// without its kitchen or recipes, whose meaning can only be judged here. BadInput with a line a
-/// fault, as from readExchange.
+/// without its kitchen or recipes, or a recipe without its preparations, whose meaning can only be
+/// judged here. BadInput with a line a fault, as from readExchange.
 [[nodiscard]] Result<void> checkFit(const LibraryState& state, const ExchangeContent& content);
 
 /// Single things, for the store's rows, on one line. Their meaning is not judged: a recipe that is

@@ -102,8 +102,11 @@ Portions readPortions(const JsonCursor& at)
         const Rational value{at.decimal(3, 0, mostAmount * 1000), 1000};
         return value;
     }
+    // Halves to twelfths and three decimals: sums of such shares never outgrow a number.
+    constexpr std::int64_t commonDenominator = 693'000;
     const std::string text = at.anyText();
-    if (const auto value = parseFraction(text)) {
+    const auto value = parseFraction(text);
+    if (value && commonDenominator % value->denominator() == 0) {
         return *value;
     }
     at.fault(fmt::format("“{}” is not a number of portions. Write it like 8 or “1/2”", text));

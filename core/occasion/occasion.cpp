@@ -24,6 +24,23 @@ bool isInCalendar(const CivilTime& time)
     return isValid(time.date) && isOnClock(time.clock);
 }
 
+constexpr std::int64_t mostBatches = 500;
+
+/// Calls body(step) for each step of the recipe, whichever variant and method it belongs to.
+template <typename Body>
+void forEachStep(const Recipe& recipe, const Body& body)
+{
+    std::ranges::for_each(recipe.common.steps, body);
+    for (const Variant& variant : recipe.variants) {
+        std::ranges::for_each(variant.adds.steps, body);
+    }
+    for (const MethodChoice& choice : recipe.methods) {
+        for (const Method& method : choice.methods) {
+            std::ranges::for_each(method.part.steps, body);
+        }
+    }
+}
+
 class FaultFinder
 {
 public:
@@ -51,6 +68,13 @@ private:
     [[nodiscard]] bool isCook(const CookId& cook) const
     {
         return std::ranges::find(kitchen_.cooks, cook, &KitchenCook::id) != kitchen_.cooks.end();
+    }
+
+    [[nodiscard]] bool isDish(const DishId& dish) const
+    {
+        return std::ranges::any_of(occasion_.courses, [&](const Course& course) {
+            return std::ranges::find(course.dishes, dish, &Dish::id) != course.dishes.end();
+        });
     }
 
     void checkCook(const std::optional<CookId>& cook, const std::string& place)
@@ -113,6 +137,13 @@ private:
             if (course.atTable < Minutes{0} || course.atTable > Minutes{24 * 60}) {
                 say(place, "Guests sit between 0 minutes and a day over a course.");
             }
+            std::set<AlternativeId> alternatives;
+            for (const Alternative& alternative : course.alternatives) {
+                if (alternative.id.empty() || !alternatives.insert(alternative.id).second) {
+                    say(place,
+                        fmt::format("Two alternatives have the id “{}”.", alternative.id.text()));
+                }
+            }
             for (const Dish& dish : course.dishes) {
                 if (dish.id.empty() || !dishes.insert(dish.id).second) {
                     say(place, fmt::format("Two dishes have the id “{}”.", dish.id.text()));
@@ -163,6 +194,15 @@ private:
         if (canBeAdded && portionsOf(dish) > most) {
             say(place, fmt::format("{} portions are the most of one dish.", mostGuests));
         }
+        forEachStep(*recipe->second, [&](const Step& step) {
+            if (canBeAdded && step.portionsPerBatch && *step.portionsPerBatch > Portions{0} &&
+                portionsOf(dish) > *step.portionsPerBatch * Rational{mostBatches}) {
+                say(place,
+                    fmt::format("“{}” would be done in more than {} batches. Let a batch "
+                                "hold more portions.",
+                                step.text.empty() ? step.id.text() : step.text, mostBatches));
+            }
+        });
     }
 
     /// Neither out of all bounds nor finer than a twelfth: such numbers can be added up.
@@ -240,13 +280,22 @@ private:
             if (trip.fridge < Litres{}) {
                 say("job “" + trip.name + "”", "What it buys takes 0 l of the fridge or more.");
             }
+            for (const DishId& dish : trip.forDishes) {
+                if (!isDish(dish)) {
+                    say("job “" + trip.name + "”",
+                        fmt::format("It buys for the dish “{}”, which is not there.", dish.text()));
+                }
+            }
         }
     }
 
     void checkHours()
     {
         for (const auto& [cook, days] : occasion_.hours) {
-            checkCook(cook, "hours");
+            if (!isCook(cook)) {
+                say("hours", fmt::format("They are those of “{}”, who is no cook of this kitchen.",
+                                         cook.text()));
+            }
             for (const HoursOfDay& day : days) {
                 checkDay(day, fmt::format("hours of “{}” on {}", cook.text(), toIso(day.date)));
             }

@@ -2,6 +2,7 @@
 
 #include "core/plan/evening.h"
 #include "core/plan/plan_days.h"
+#include "core/recipe/faults_of_preparations.h"
 
 namespace suppertide {
 
@@ -42,22 +43,6 @@ void addUsed(const PlanInput& input, const RecipeId& id, std::vector<RecipeId>& 
     }
 }
 
-/// Whether `id` is made, by way of other preparations, of `part`.
-bool isMadeOf(const PlanInput& input, const RecipeId& id, const RecipeId& part)
-{
-    std::vector<RecipeId> inside;
-    const auto recipe = input.recipes.find(id);
-    if (recipe == input.recipes.end()) {
-        return false;
-    }
-    for (const Variant& variant : recipe->second->variants) {
-        for (const RecipeId& preparation : preparationsOf(*recipe->second, variant.id)) {
-            addUsed(input, preparation, inside);
-        }
-    }
-    return std::ranges::find(inside, part) != inside.end();
-}
-
 std::string faultsIn(const PlanInput& input)
 {
     FaultList faults;
@@ -74,12 +59,7 @@ std::string faultsIn(const PlanInput& input)
     for (const RecipeId& id : used) {
         const Recipe& recipe = *input.recipes.at(id);
         faults.add("“" + recipe.name + "”", faultsOf(recipe));
-        if (isMadeOf(input, id, id)) {
-            faults.add("“" + recipe.name + "”",
-                       std::vector{RecipeFault{"ingredients",
-                                               "It is made of itself, by way of what it is made "
-                                               "of: a circle. Take one of the lines out."}});
-        }
+        faults.add("“" + recipe.name + "”", faultsOfPreparations(recipe, recipeTable(input)));
     }
     return faults.text();
 }

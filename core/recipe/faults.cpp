@@ -18,6 +18,8 @@ constexpr Minutes longestHandling{60};
 constexpr Minutes longestWashing{24 * 60};
 // Portions are parts that a cook would share out; finer ones only make sums overflow.
 constexpr std::int64_t finestPortion = 12;
+// Far beyond any recipe; keeps what is done with each pair of steps in bounds.
+constexpr std::size_t mostSteps = 500;
 constexpr Celsius coldest = Celsius::degrees(-40);
 constexpr Celsius hottest = Celsius::degrees(600);
 
@@ -238,6 +240,20 @@ void checkMethods(const Recipe& recipe, FaultFinder& finder)
     }
 }
 
+std::size_t stepsIn(const Recipe& recipe)
+{
+    std::size_t count = recipe.common.steps.size();
+    for (const Variant& variant : recipe.variants) {
+        count += variant.adds.steps.size();
+    }
+    for (const MethodChoice& choice : recipe.methods) {
+        for (const Method& method : choice.methods) {
+            count += method.part.steps.size();
+        }
+    }
+    return count;
+}
+
 } // namespace
 
 std::vector<RecipeFault> faultsOf(const Recipe& recipe)
@@ -253,6 +269,12 @@ std::vector<RecipeFault> faultsOf(const Recipe& recipe)
     checkPortions(recipe, finder);
     if (recipe.variants.empty()) {
         finder.say("variants", "A recipe has at least one variant.");
+    }
+    if (const std::size_t steps = stepsIn(recipe); steps > mostSteps) {
+        finder.say("steps", fmt::format("There are {} steps; {} are the most of one recipe. Make "
+                                        "preparations of some.",
+                                        steps, mostSteps));
+        return faults;
     }
     finder.checkPart(recipe.common, "");
     checkMethods(recipe, finder);

@@ -1,4 +1,5 @@
-suppertide_test(core/exchange DEPENDS core/exchange tests/support/content tests/support/problem)
+suppertide_test(core/exchange DEPENDS core/exchange tests/support/broken tests/support/content
+               tests/support/problem)
 
 # Debian's python has Debian's jsonschema, whichever python stands first on the path.
 execute_process(COMMAND /usr/bin/python3 -c "import jsonschema" RESULT_VARIABLE no_jsonschema

@@ -341,6 +341,16 @@ Course anyCourse(Random& random, const std::string& id, const std::vector<Recipe
     return course;
 }
 
+std::vector<DishId> firstDish(const Occasion& occasion)
+{
+    for (const Course& course : occasion.courses) {
+        if (!course.dishes.empty()) {
+            return {course.dishes.front().id};
+        }
+    }
+    return {};
+}
+
 /// A text of one line, as ids are.
 std::string anyKey(Random& random)
 {
@@ -384,15 +394,9 @@ OccasionRecord anyOccasion(Random& random, const std::string& id,
     if (maybe(random)) {
         occasion.houseJobs = {{HouseJobId{"table"}, anyText(random), anyMinutes(random), keepAnEye,
                                noon, evening, someCook(random, kitchen)}};
-        occasion.trips = {{HouseJobId{"market"},
-                           anyText(random),
-                           anyMinutes(random),
-                           noon,
-                           evening,
-                           {DishId{"soup-dish-0"}},
-                           anyMinutes(random),
-                           decilitres(random.between(0, 300)),
-                           someCook(random, kitchen)}};
+        occasion.trips = {{HouseJobId{"market"}, anyText(random), anyMinutes(random), noon, evening,
+                           firstDish(occasion), anyMinutes(random),
+                           decilitres(random.between(0, 300)), someCook(random, kitchen)}};
     }
     if (const auto cook = someCook(random, kitchen)) {
         occasion.hours = {
