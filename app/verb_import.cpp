@@ -8,16 +8,28 @@
 
 namespace suppertide::app {
 
+namespace {
+
+template <typename T>
+void append(std::vector<T>& all, const std::vector<T>& more)
+{
+    all.insert(all.end(), more.begin(), more.end());
+}
+
+} // namespace
+
 Exit runImport(const CommandLine& line, const VerbContext& context)
 {
     // All files are read before anything is kept: one bad file, and nothing is imported.
-    std::vector<ExchangeContent> contents;
+    ExchangeContent all;
     for (const std::string& file : line.arguments) {
         auto content = readExchangeFile(file);
         if (!content) {
             return say(content.error(), context);
         }
-        contents.push_back(std::move(*content));
+        append(all.recipes, content->recipes);
+        append(all.kitchens, content->kitchens);
+        append(all.occasions, content->occasions);
     }
     auto library = openLibraryOf(line);
     if (!library) {
@@ -27,22 +39,15 @@ Exit runImport(const CommandLine& line, const VerbContext& context)
     if (!before) {
         return say(before.error(), context);
     }
-    LibraryState after = *before;
-    std::size_t recipes = 0;
-    std::size_t kitchens = 0;
-    std::size_t occasions = 0;
-    for (const ExchangeContent& content : contents) {
-        after = imported(std::move(after), content);
-        recipes += content.recipes.size();
-        kitchens += content.kitchens.size();
-        occasions += content.occasions.size();
+    if (auto fits = checkFit(*before, all); !fits) {
+        return say(fits.error(), context);
     }
-    auto kept = (*library)->apply(differenceOf(*before, after, "Import"));
+    auto kept = (*library)->apply(differenceOf(*before, imported(*before, all), "Import"));
     if (!kept) {
         return say(kept.error(), context);
     }
-    context.out << fmt::format("Imported: {} recipes, {} kitchens, {} occasions.\n", recipes,
-                               kitchens, occasions);
+    context.out << fmt::format("Imported: {} recipes, {} kitchens, {} occasions.\n",
+                               all.recipes.size(), all.kitchens.size(), all.occasions.size());
     return Exit::Done;
 }
 
