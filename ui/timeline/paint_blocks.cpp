@@ -108,6 +108,29 @@ void paintSegment(const Layer& layer, const BlockShape& shape)
     }
 }
 
+/// Whether words so wide left of the ghost run neither into another ghost of its lane nor into that
+/// one's words: the first of a crowd keeps its countdown.
+bool isCountdownClear(const Layer& layer, const BlockShape& shape, double width)
+{
+    const auto& shapes = layer.geometry().blocks();
+    return std::none_of(shapes.begin(), shapes.end(), [&](const BlockShape& other) {
+        return other.lane == shape.lane && other.left < shape.left &&
+               layer.scene().blocks[other.block].ghost && shape.left - other.left < width + 8;
+    });
+}
+
+void paintCountdown(const Layer& layer, const BlockShape& shape, Minutes countdown)
+{
+    const QString words = toText(countdownText(countdown));
+    if (!isCountdownClear(layer, shape, layer.canvas.widthOf(words, TypeRole::SecondaryBold))) {
+        return;
+    }
+    layer.canvas.haloText(
+        shape.left - 4,
+        layer.canvas.middleBaseline(shape.top, shape.bottom, TypeRole::SecondaryBold), words,
+        TypeRole::SecondaryBold, layer.neutral().ink, layer.neutral().lane, TextSide::LeftOf);
+}
+
 void paintGhost(const Layer& layer, const BlockShape& shape)
 {
     const SceneBlock& block = layer.scene().blocks[shape.block];
@@ -125,11 +148,7 @@ void paintGhost(const Layer& layer, const BlockShape& shape)
     layer.canvas.stem(stemOf(shape), dish);
     // Once a step: at the thing that it stands on, or else with its cook.
     if (block.ghost->countdown && (!shape.isSegment() || block.places.size() == 1)) {
-        layer.canvas.haloText(
-            shape.left - 4,
-            layer.canvas.middleBaseline(shape.top, shape.bottom, TypeRole::SecondaryBold),
-            toText(countdownText(*block.ghost->countdown)), TypeRole::SecondaryBold,
-            layer.neutral().ink, layer.neutral().lane, TextSide::LeftOf);
+        paintCountdown(layer, shape, *block.ghost->countdown);
     }
 }
 
