@@ -262,6 +262,7 @@ void MainWindow::showSaveState()
     case SaveState::ReadOnly:
         parts_->saved->setText(tr("to look at only"));
         parts_->saved->setToolTip(document_.saveReason());
+        say(document_.saveReason());
         break;
     }
 }
