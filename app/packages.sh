@@ -6,7 +6,7 @@ build_packages=(g++ cmake ninja-build ccache pkg-config
     libhowardhinnant-date-dev tzdata fonts-dejavu-core)
 test_packages=(libgtest-dev libgmock-dev libvalijson-dev poppler-utils)
 gate_packages=(clang-format-14 git)
-nightly_packages=(clang-tidy-14 libbenchmark-dev xvfb xauth python3-jsonschema)
+nightly_packages=(clang-tidy-14 gcovr libbenchmark-dev xvfb xauth python3-jsonschema)
 
 # install_missing WHY PACKAGE…: says what is missing and why, then installs it; silent if all is there.
 install_missing() {

@@ -13,8 +13,7 @@ namespace {
 std::vector<CookIndex> differentCooks(std::vector<CookIndex> cooks)
 {
     std::ranges::sort(cooks);
-    const auto twice = std::ranges::unique(cooks);
-    cooks.erase(twice.begin(), twice.end());
+    cooks.erase(std::unique(cooks.begin(), cooks.end()), cooks.end());
     return cooks;
 }
 

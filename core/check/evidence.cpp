@@ -25,8 +25,7 @@ Evidence::Evidence(const Problem& problem, const Schedule& schedule)
 std::vector<TaskIndex> Evidence::inOrderOfStart(std::vector<TaskIndex> tasks) const
 {
     std::ranges::sort(tasks);
-    const auto twice = std::ranges::unique(tasks);
-    tasks.erase(twice.begin(), twice.end());
+    tasks.erase(std::unique(tasks.begin(), tasks.end()), tasks.end());
     std::ranges::stable_sort(tasks, [this](TaskIndex a, TaskIndex b) {
         const auto startA = times_.time({a, Edge::Start});
         const auto startB = times_.time({b, Edge::Start});

@@ -126,7 +126,7 @@ std::optional<Minutes> parseMinutes(std::string_view text)
         std::int64_t minutes;
     };
     static constexpr std::array<Named, 3> units{
-        {{{"day", "days"}, 24 * 60}, {{"h", "h"}, 60}, {{"min", "min"}, 1}}};
+        {{{"day", "days"}, std::int64_t{24} * 60}, {{"h", "h"}, 60}, {{"min", "min"}, 1}}};
     std::int64_t sum = 0;
     std::size_t largestLeft = 0; // each unit once, the larger first
     std::optional<std::string_view> rest = text;

@@ -284,7 +284,7 @@ private:
 
     static Oven readOven(JsonFields& fields)
     {
-        constexpr std::int64_t fastest = 1000 * 1'000'000; // thousandths of a °C a minute
+        constexpr std::int64_t fastest = 1'000'000'000; // thousandths of a °C a minute
         Oven oven;
         oven.shelves = requiredAmount(fields, "shelves");
         oven.minC = requiredDegrees(fields, "min_c");

@@ -153,6 +153,7 @@ Substance readSubstance(const JsonCursor& at)
         return *found;
     }
     std::vector<std::string_view> names;
+    names.reserve(allSubstances.size());
     for (const Substance substance : allSubstances) {
         names.push_back(nameOf(substance));
     }
@@ -167,6 +168,7 @@ Diet readDiet(const JsonCursor& at)
         return *found;
     }
     std::vector<std::string_view> names;
+    names.reserve(allDiets.size());
     for (const Diet diet : allDiets) {
         names.push_back(nameOf(diet));
     }

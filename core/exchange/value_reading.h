@@ -55,6 +55,7 @@ template <typename E>
         return *found;
     }
     std::vector<std::string_view> names;
+    names.reserve(enumNames<E>.size());
     for (const auto& [value, name] : enumNames<E>) {
         names.push_back(name);
     }

@@ -239,7 +239,7 @@ PlannerOutcome solve(const Problem& problem, const PlannerLimits& limits, std::s
         return outcome;
     }
     Incumbent incumbent(quick_start::provenBound(problem), progress);
-    const auto results = searchAll({problem, limits, stop, started, incumbent});
+    const auto results = searchAll({problem, limits, std::move(stop), started, incumbent});
     for (const SearchResult& result : results) {
         outcome.stepsTaken += result.stepsTaken;
         outcome.stopped = outcome.stopped || result.over;

@@ -10,7 +10,7 @@ namespace {
 std::string place(const ClashWords& words)
 {
     const Clash& clash = words.clash();
-    const auto without = [](std::string name) {
+    const auto without = [](const std::string& name) {
         return capitalised(name.starts_with("the ") ? name.substr(4) : name);
     };
     if (clash.guest) {
@@ -42,7 +42,7 @@ std::string dayAndTime(const ClashWords& words, const Interval& when)
         return text.substr(0, text.find(' '));
     };
     const auto clock = [&](PlanTime time) { return timeText(calendar, time, {}, style); };
-    const std::string start = day(when.start) + " " + clock(when.start);
+    std::string start = day(when.start) + " " + clock(when.start);
     if (when.empty()) {
         return start;
     }

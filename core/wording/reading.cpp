@@ -58,7 +58,7 @@ std::string durationText(Minutes duration)
     if (duration < Minutes{0}) {
         return "−" + durationText(-duration);
     }
-    constexpr std::int64_t day = 24 * 60;
+    constexpr std::int64_t day = std::int64_t{24} * 60;
     const std::int64_t days = duration.count() / day;
     const std::int64_t hours = duration.count() % day / 60;
     const std::int64_t minutes = duration.count() % 60;

@@ -103,6 +103,7 @@ const OvenProgramResult& CostMeter::programFor(const PartialPlan& plan, OvenInde
 {
     const auto& entries = plan.entries({ResourceKind::Oven, oven.value()});
     std::vector<const Entry*> ordered;
+    ordered.reserve(entries.size());
     for (const Entry& entry : entries) {
         ordered.push_back(&entry);
     }

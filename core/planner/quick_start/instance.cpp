@@ -89,7 +89,8 @@ void Instance::makeWork()
         std::stable_sort(item.able.begin(), item.able.end(), [&](CookIndex a, CookIndex b) {
             return problem_->cooks[a].skills.size() < problem_->cooks[b].skills.size();
         });
-        blocks[item.block].work.push_back(work.push_back(std::move(item)));
+        auto& ofBlock = blocks[item.block].work;
+        ofBlock.push_back(work.push_back(std::move(item)));
     }
 }
 

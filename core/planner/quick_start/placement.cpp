@@ -135,6 +135,25 @@ bool Placement::takeHolds(Proposal& proposal, bool withCost)
     return true;
 }
 
+namespace {
+
+/// Attention of all cooks that the block on trial takes meanwhile, in percent times minutes.
+std::int64_t handsDuring(const Instance& instance, const Trial& trial, const Span& during)
+{
+    std::int64_t hands = 0;
+    for (const WorkIndex index : trial.block().work) {
+        const Work& work = instance.work[index];
+        const Minute begin = trial.start() + work.offset;
+        const Minute common =
+            std::min(during.end, begin + work.duration) - std::max(during.begin, begin);
+        hands +=
+            work.attention * static_cast<std::int64_t>(work.cooks) * std::max<Minute>(0, common);
+    }
+    return hands;
+}
+
+} // namespace
+
 /// Loss against what is placed, quiet times, closeness to the plan before.
 std::int64_t Placement::ownCost() const
 {
@@ -169,14 +188,7 @@ std::int64_t Placement::ownCost() const
             }
             during = {*before - quiet.minutes.count(), *before};
         }
-        for (const WorkIndex index : trial_.block().work) {
-            const Work& work = instance.work[index];
-            const Minute begin = trial_.start() + work.offset;
-            const Minute common =
-                std::min(during.end, begin + work.duration) - std::max(during.begin, begin);
-            cost += quiet.rate * work.attention * static_cast<std::int64_t>(work.cooks) *
-                    std::max<Minute>(0, common);
-        }
+        cost += quiet.rate * handsDuring(instance, trial_, during);
     }
     for (const BeforeStart& before : problem.costs.before) {
         const auto place = instance.placeOf(before.task);

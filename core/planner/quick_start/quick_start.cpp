@@ -192,7 +192,7 @@ Instance::Options QuickStart::otherOptions(const Draft& draft)
         open.emplace_back(choice, static_cast<std::size_t>(weight));
         total += static_cast<std::size_t>(weight);
     }
-    if (open.empty()) {
+    if (total == 0) {
         return options;
     }
     std::size_t drawn = dice_.below(total);
