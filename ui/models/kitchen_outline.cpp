@@ -319,8 +319,12 @@ Result<Edit> removeThing(const LibraryState& library, const Kitchen& kitchen, co
         }
         eraseFrom(list, id);
     });
-    return Edit{withKitchen(library, std::move(next)), KitchenOutline::tr("Delete %1").arg(name),
-                path.kind()};
+    const KitchenId id = next.id;
+    LibraryState state = withKitchen(library, std::move(next));
+    if (path.kind() == "cook") {
+        state = withCookForgotten(std::move(state), id, CookId{path.id()});
+    }
+    return Edit{std::move(state), KitchenOutline::tr("Delete %1").arg(name), path.kind()};
 }
 
 } // namespace

@@ -238,8 +238,15 @@ QString removeRow(const LibraryState& library, Occasion& occasion, const RowPath
         drop(occasion.courses, CourseId{path.id()});
     } else if (kind == "alternative" && course != nullptr) {
         const AlternativeId id{path.id()};
-        std::erase_if(course->dishes, [&](const Dish& each) { return each.alternative == id; });
-        drop(course->alternatives, id);
+        const CourseId within = course->id;
+        const std::vector<Dish> dishes = course->dishes;
+        for (const Dish& each : dishes) {
+            if (each.alternative == id) {
+                occasion = withDishRemoved(std::move(occasion), each.id);
+            }
+        }
+        // The occasion was moved about: what pointed into it holds no more.
+        drop(findIn(occasion.courses, within)->alternatives, id);
     } else if (kind == "dish" && dish != nullptr) {
         name = text(menu::dishName(library, *dish));
         const DishId id = dish->id;

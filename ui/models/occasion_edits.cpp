@@ -114,6 +114,39 @@ WithDish withDishAdded(Occasion occasion, const CourseId& courseId, const Recipe
     return {std::move(occasion), dish.id};
 }
 
+LibraryState withCookForgotten(LibraryState library, const KitchenId& kitchen, const CookId& cook)
+{
+    const auto forget = [&cook](std::optional<CookId>& named) {
+        if (named == cook) {
+            named.reset();
+        }
+    };
+    for (auto& [id, record] : library.occasions) {
+        if (record->occasion.kitchen != kitchen) {
+            continue;
+        }
+        OccasionRecord next = *record;
+        next.occasion.hours.erase(cook);
+        for (auto& [task, named] : next.layout.cooks) {
+            std::erase(named, cook.text());
+        }
+        std::erase_if(next.layout.cooks, [](const auto& named) { return named.second.empty(); });
+        for (HouseJob& job : next.occasion.houseJobs) {
+            forget(job.cook);
+        }
+        for (ShoppingTrip& trip : next.occasion.trips) {
+            forget(trip.cook);
+        }
+        for (Course& course : next.occasion.courses) {
+            for (Dish& dish : course.dishes) {
+                forget(dish.cook);
+            }
+        }
+        record = std::make_shared<const OccasionRecord>(std::move(next));
+    }
+    return library;
+}
+
 Occasion withDishRemoved(Occasion occasion, const DishId& dish)
 {
     for (Course& course : occasion.courses) {

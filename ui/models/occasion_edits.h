@@ -30,6 +30,10 @@ struct WithDish
 [[nodiscard]] WithDish withDishAdded(Occasion occasion, const CourseId& course,
                                      const Recipe& recipe, const VariantId& variant,
                                      const Portions& portions);
+/// Nothing in the library's occasions names the cook of that kitchen any more: their hours go, and
+/// what they were to do is anybody's.
+[[nodiscard]] LibraryState withCookForgotten(LibraryState library, const KitchenId& kitchen,
+                                             const CookId& cook);
 [[nodiscard]] Occasion withDishRemoved(Occasion occasion, const DishId& dish);
 /// 0 takes the variant off the mix.
 [[nodiscard]] Occasion withPortions(Occasion occasion, const DishId& dish, const VariantId& variant,

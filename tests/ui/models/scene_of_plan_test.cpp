@@ -18,6 +18,9 @@ LibraryState emptied(bool withCourses)
         for (Course& course : occasion.courses) {
             course.dishes.clear();
         }
+        for (ShoppingTrip& trip : occasion.trips) {
+            trip.forDishes.clear();
+        }
         if (!withCourses) {
             occasion.courses.clear();
         }
