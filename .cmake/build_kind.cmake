@@ -16,7 +16,7 @@ set(CMAKE_BUILD_TYPE "" CACHE STRING "Unused: see SUPPERTIDE_BUILD" FORCE)
 if(SUPPERTIDE_BUILD STREQUAL "dev")
     add_compile_options(-O1 -g1)
 elseif(SUPPERTIDE_BUILD STREQUAL "asan")
-    add_compile_options(-O1 -g1 -fno-omit-frame-pointer -fsanitize=address,undefined
+    add_compile_options(-O1 -g1 -fno-omit-frame-pointer -Wno-error=maybe-uninitialized -fsanitize=address,undefined
                         -fno-sanitize-recover=all)
     add_link_options(-fsanitize=address,undefined)
 elseif(SUPPERTIDE_BUILD STREQUAL "tsan")
