@@ -26,7 +26,7 @@ protected:
         ASSERT_TRUE(folder_.isValid());
         for (const char* program : {"pdftotext", "pdfinfo"}) {
             if (QStandardPaths::findExecutable(QString::fromLatin1(program)).isEmpty()) {
-                GTEST_SKIP() << program << " is not installed (poppler-utils)";
+                FAIL() << program << " is not installed (poppler-utils)";
             }
         }
     }
