@@ -165,6 +165,43 @@ Layout readLayout(const JsonCursor& at)
     });
 }
 
+StepReport readStepReport(const JsonCursor& at)
+{
+    return readObject(at, [](JsonFields& fields) {
+        StepReport report;
+        take(fields, "started", report.started, readInstant);
+        take(fields, "done", report.done, readInstant);
+        take(fields, "not_before", report.notBefore, readInstant);
+        take(fields, "longer", report.longer, readMinutes);
+        take(fields, "left_out", report.isLeftOut, readBool);
+        takeList(fields, "cooks", report.cooks, readIdText);
+        takeMap(fields, "units", report.units, readIdText);
+        takeMap(fields, "ovens", report.ovens, readIdText);
+        return report;
+    });
+}
+
+OvenReading readOvenReading(const JsonCursor& at)
+{
+    return readObject(at, [](JsonFields& fields) {
+        OvenReading reading;
+        reading.oven = readIdText(fields.required("oven"));
+        reading.at = readInstant(fields.required("at"));
+        reading.celsius = static_cast<int>(fields.required("celsius").whole(-50, 600));
+        return reading;
+    });
+}
+
+Progress readProgress(const JsonCursor& at)
+{
+    return readObject(at, [](JsonFields& fields) {
+        Progress progress;
+        takeMap(fields, "steps", progress.steps, readStepReport);
+        takeList(fields, "ovens", progress.ovens, readOvenReading);
+        return progress;
+    });
+}
+
 } // namespace
 
 OccasionRecord readOccasionAt(const JsonCursor& at)
@@ -185,6 +222,7 @@ OccasionRecord readOccasionAt(const JsonCursor& at)
         take(fields, "preferences", occasion.preferences, readPreferences);
         take(fields, "note", occasion.note, readText);
         take(fields, "layout", record.layout, readLayout);
+        take(fields, "progress", record.progress, readProgress);
         return record;
     });
 }

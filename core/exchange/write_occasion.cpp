@@ -174,6 +174,39 @@ JsonValue layoutToJson(const Layout& layout)
     return json.take();
 }
 
+JsonValue stepReportToJson(const StepReport& report)
+{
+    JsonObject json;
+    json.putIfAny("started", report.started);
+    json.putIfAny("done", report.done);
+    json.putIfAny("not_before", report.notBefore);
+    json.putUnless(Minutes{0}, "longer", report.longer);
+    json.putUnless(false, "left_out", report.isLeftOut);
+    if (!report.cooks.empty()) {
+        json.put("cooks", listOfTexts(report.cooks));
+    }
+    putMap(json, "units", report.units);
+    putMap(json, "ovens", report.ovens);
+    return json.take();
+}
+
+JsonValue ovenReadingToJson(const OvenReading& reading)
+{
+    JsonObject json;
+    json.put("oven", toJson(reading.oven));
+    json.put("at", toJson(reading.at));
+    json.put("celsius", toJson(reading.celsius));
+    return json.take();
+}
+
+JsonValue progressToJson(const Progress& progress)
+{
+    JsonObject json;
+    putMap(json, "steps", progress.steps, stepReportToJson);
+    json.putIfAny("ovens", progress.ovens, ovenReadingToJson);
+    return json.take();
+}
+
 } // namespace
 
 JsonValue toJson(const OccasionRecord& record)
@@ -196,6 +229,9 @@ JsonValue toJson(const OccasionRecord& record)
     json.putUnless(usual.note, "note", occasion.note);
     if (!(record.layout == Layout{})) {
         json.put("layout", layoutToJson(record.layout));
+    }
+    if (!record.progress.empty()) {
+        json.put("progress", progressToJson(record.progress));
     }
     return json.take();
 }

@@ -1,6 +1,6 @@
 // Library: how everything that the cook says is kept: recipes, kitchens, occasions with their
-// layouts, and the last 100 changes, undoable across a restart. An interface, so that tests can
-// fake it; core/store keeps it in an SQLite file.
+// layouts and progress, and the last 100 changes, undoable across a restart. An interface, so that
+// tests can fake it; core/store keeps it in an SQLite file.
 #pragma once
 
 #include <cstdint>
@@ -13,17 +13,20 @@
 
 #include "core/base/result.h"
 #include "core/kitchen/kitchen.h"
+#include "core/night/progress.h"
 #include "core/occasion/occasion.h"
 #include "core/plan/layout.h"
 #include "core/recipe/recipe.h"
 
 namespace suppertide {
 
-/// An occasion with what the user has decided of its plan.
+/// An occasion with what the user has decided of its plan, and what was reported of it on the
+/// night.
 struct OccasionRecord
 {
     Occasion occasion;
     Layout layout;
+    Progress progress;
 
     friend bool operator==(const OccasionRecord&, const OccasionRecord&) = default;
 };

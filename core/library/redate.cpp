@@ -66,6 +66,7 @@ Result<OccasionRecord> redated(OccasionRecord record, int days)
         pin.from = shifted(pin.from, days, *zone);
         pin.to = shifted(pin.to, days, *zone);
     }
+    record.progress = {};
     return record;
 }
 

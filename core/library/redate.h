@@ -7,7 +7,8 @@
 namespace suppertide {
 
 /// Everything of the occasion `days` later: servings, jobs, trips, cooks' hours and the layout.
-/// Clock times stay what they are, also across a clock change in between. BadInput if its zone is
+/// What was reported of the night stays behind: on the other day nothing has been done yet. Clock
+/// times stay what they are, also across a clock change in between. BadInput if its zone is
 /// unknown.
 [[nodiscard]] Result<OccasionRecord> redated(OccasionRecord record, int days);
 

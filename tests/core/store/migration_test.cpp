@@ -75,6 +75,22 @@ TEST_F(Migration, LeavesWhatANewLibraryHas)
     EXPECT_EQ(database.execAndGet("PRAGMA integrity_check").getString(), "ok");
 }
 
+TEST_F(Migration, BringsVersion2UpToDateWithAllThatItHolds)
+{
+    {
+        SQLite::Database database(file().string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+        migrate(database, 2);
+        database.exec("INSERT INTO kitchens (id, body, name) "
+                      "VALUES ('loft', '{\"id\": \"loft\", \"name\": \"Loft\"}', 'Loft')");
+        database.exec("INSERT INTO changes (id, text, is_done) VALUES (1, 'Rename', 0)");
+    }
+    const auto library = open();
+    EXPECT_EQ(loaded(*library).kitchens.at(KitchenId{"loft"})->name, "Loft");
+    EXPECT_EQ(historyOf(*library).changes.size(), 1U);
+    SQLite::Database database(file().string(), SQLite::OPEN_READONLY);
+    EXPECT_EQ(database.execAndGet("PRAGMA user_version").getInt(), currentSchemaVersion);
+}
+
 TEST_F(Migration, CanBeUsedAtOnce)
 {
     makeVersion1();

@@ -110,7 +110,7 @@ TEST_F(OpenLibrary, LeavesALibraryOfALaterVersionAlone)
     makeSome();
     {
         SQLite::Database database(file().string(), SQLite::OPEN_READWRITE);
-        database.exec("PRAGMA user_version = 3; CREATE TABLE spices (id TEXT) STRICT;");
+        database.exec("PRAGMA user_version = 4; CREATE TABLE spices (id TEXT) STRICT;");
     }
     const std::string before = bytesOf(file());
     const Failure failure = failureOf(file());

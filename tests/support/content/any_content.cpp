@@ -374,6 +374,28 @@ Layout anyLayout(Random& random)
     return layout;
 }
 
+Progress anyProgress(Random& random)
+{
+    const Instant origin{Minutes{30'000'000}};
+    Progress progress;
+    StepReport begun;
+    begun.started = origin + anyMinutes(random);
+    begun.longer = anyMinutes(random);
+    begun.cooks = {"maren", anyKey(random)};
+    begun.units = {{anyKey(random), "front left"}};
+    begun.ovens = {{"demand", "oven-0"}};
+    StepReport late;
+    late.notBefore = origin + anyMinutes(random);
+    StepReport left;
+    left.isLeftOut = true;
+    progress.steps = {{"soup/plain/1/bake", begun}, {anyKey(random), late}, {"none", left}};
+    if (maybe(random)) {
+        progress.steps["soup/plain/1/bake"].done = origin + anyMinutes(random);
+        progress.ovens = {{"oven-0", origin, static_cast<int>(random.between(-20, 300))}};
+    }
+    return progress;
+}
+
 } // namespace
 
 OccasionRecord anyOccasion(Random& random, const std::string& id,
@@ -406,6 +428,9 @@ OccasionRecord anyOccasion(Random& random, const std::string& id,
     occasion.note = maybe(random) ? anyText(random) : "";
     if (maybe(random)) {
         record.layout = anyLayout(random);
+    }
+    if (maybe(random)) {
+        record.progress = anyProgress(random);
     }
     return record;
 }

@@ -1,0 +1,146 @@
+#include "core/night/rest_of_evening.h"
+
+#include <algorithm>
+
+#include "core/night/rest_writer.h"
+#include "core/plan/lay_out.h"
+#include "core/plan/tie_graph.h"
+
+namespace suppertide {
+
+namespace {
+
+/// What is begun, where it really was and as long as it really takes.
+Formulation withFacts(Formulation formulation, const EveningFacts& facts)
+{
+    for (const TaskIndex index : formulation.problem.tasks.indices()) {
+        const StepFact& fact = facts.steps[index];
+        if (fact.isBegun()) {
+            Task& task = formulation.problem.tasks[index];
+            task.duration = fact.when.length();
+            task.window = fact.when;
+        }
+    }
+    return formulation;
+}
+
+/// The layout with true starts, and with the means by which things were begun.
+Layout withFacts(Layout layout, const Formulation& formulation, const EveningFacts& facts,
+                 const Progress& progress)
+{
+    for (const TaskIndex task : formulation.problem.tasks.indices()) {
+        const StepFact& fact = facts.steps[task];
+        const std::string& id = formulation.problem.tasks[task].id;
+        if (fact.isBegun() && isReportable(formulation.tasks[task])) {
+            layout.starts[id] = formulation.calendar.instant(fact.when.start);
+        }
+    }
+    for (const auto& [id, report] : progress.steps) {
+        if (report.started && !report.cooks.empty()) {
+            layout.cooks[id] = report.cooks;
+        }
+        for (const auto& [demand, unit] : report.units) {
+            layout.units[demand] = unit;
+        }
+        for (const auto& [demand, oven] : report.ovens) {
+            layout.ovens[demand] = oven;
+        }
+    }
+    return layout;
+}
+
+} // namespace
+
+Result<RestOfEvening> restOfEvening(const PlanInput& input, const Progress& progress, Instant now,
+                                    const RestOptions& options)
+{
+    const Result<FormulationPtr> formulation = formulate(input);
+    if (!formulation) {
+        return formulation.error();
+    }
+    RestOfEvening rest;
+    const Schedule asPlanned = layOut(**formulation, *input.layout);
+    rest.facts = factsOf(**formulation, asPlanned, progress, now);
+    rest.whole =
+        std::make_shared<const Formulation>(withFacts(Formulation(**formulation), rest.facts));
+    rest.planned = layOut(*rest.whole, withFacts(*input.layout, *rest.whole, rest.facts, progress));
+    RestWriter(rest, progress, options).write();
+    return rest;
+}
+
+Schedule carriedOn(const Formulation& rest, const Layout& layout)
+{
+    Layout onward = layout;
+    for (const Task& task : rest.problem.tasks) {
+        const auto laid = onward.starts.find(task.id);
+        if (laid != onward.starts.end()) {
+            laid->second = std::max(laid->second, rest.calendar.instant(task.window.start));
+        }
+    }
+    Schedule schedule = layOut(rest, onward);
+    const TieGraph ties(rest.problem, presentTasks(rest.problem, schedule.options));
+    IndexedVector<TaskIndex, bool> fixed(rest.problem.tasks.size(), false);
+    std::vector<TaskIndex> inOrder;
+    for (const TaskIndex index : rest.problem.tasks.indices()) {
+        const Task& task = rest.problem.tasks[index];
+        fixed[index] = task.window.length() == task.duration;
+        if (schedule.starts[index]) {
+            inOrder.push_back(index);
+        }
+    }
+    std::ranges::stable_sort(inOrder, {}, [&](TaskIndex task) { return *schedule.starts[task]; });
+    for (const TaskIndex task : inOrder) {
+        ties.follow(schedule.starts, {task}, true, fixed);
+    }
+    return assign(rest.problem, std::move(schedule), assignmentPins(rest, layout));
+}
+
+std::vector<StepMove> movesOf(const Formulation& rest, const Schedule& schedule,
+                              const Layout& before)
+{
+    std::vector<StepMove> moves;
+    for (const TaskIndex index : rest.problem.tasks.indices()) {
+        const Task& task = rest.problem.tasks[index];
+        const auto laid = before.starts.find(task.id);
+        const auto& start = schedule.starts[index];
+        const bool isUnderWay = task.window == Interval{planTime(0), planTime(0) + task.duration};
+        if (laid == before.starts.end() || !start || isUnderWay ||
+            rest.calendar.instant(*start) == laid->second || !isReportable(rest.tasks[index])) {
+            continue;
+        }
+        moves.push_back({index, laid->second, rest.calendar.instant(*start)});
+    }
+    std::ranges::stable_sort(moves, {}, &StepMove::to);
+    std::vector<StepMove> firsts;
+    for (const StepMove& move : moves) {
+        const bool isSaid = std::ranges::any_of(firsts, [&](const StepMove& first) {
+            return areOneBatch(rest.tasks[first.task], rest.tasks[move.task]) &&
+                   first.to - first.from == move.to - move.from;
+        });
+        if (!isSaid) {
+            firsts.push_back(move);
+        }
+    }
+    return firsts;
+}
+
+Layout layoutWith(const RestOfEvening& rest, const Schedule& schedule, const Layout& layout)
+{
+    const Formulation& left = *rest.formulation;
+    const Layout planned = layoutOf(left, schedule, layout);
+    Layout with = layout;
+    for (const auto& [id, start] : planned.starts) {
+        with.starts[id] = start;
+    }
+    with.options = planned.options;
+    for (const TaskIndex task : rest.whole->problem.tasks.indices()) {
+        const StepFact& fact = rest.facts.steps[task];
+        if (fact.isBegun() && isReportable(rest.whole->tasks[task])) {
+            with.starts[rest.whole->problem.tasks[task].id] =
+                rest.whole->calendar.instant(fact.when.start);
+        }
+    }
+    return with;
+}
+
+} // namespace suppertide

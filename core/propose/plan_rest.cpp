@@ -1,0 +1,213 @@
+#include "core/propose/plan_rest.h"
+
+#include <array>
+#include <utility>
+
+#include "core/base/log.h"
+#include "core/check/check.h"
+
+namespace suppertide {
+
+namespace {
+
+/// Tried one after the other.
+constexpr std::array<Minutes, 5> laterBy{Minutes{10}, Minutes{20}, Minutes{30}, Minutes{60},
+                                         Minutes{120}};
+
+/// No more than this is given up; with more it is another evening.
+constexpr std::size_t mostGivenUp = 6;
+/// For the washing up, if need be.
+constexpr Minutes moreHours{120};
+
+RestOutcome asLaidOut(const RestRequest& request, RestOfEvening rest)
+{
+    Schedule schedule = carriedOn(*rest.formulation, *request.input.layout);
+    const bool holds = check(rest.formulation->problem, schedule).empty();
+    PlanPtr plan =
+        judgePlan(rest.formulation, request.input, std::move(schedule), request.revision);
+    if (holds) {
+        return RestPlan{std::move(rest), std::move(plan), true, {}};
+    }
+    return NoRest{std::move(rest), std::move(plan), {}, {}};
+}
+
+class RestPlanner
+{
+public:
+    RestPlanner(const RestRequest& request, std::stop_token stop)
+        : request_(request), stop_(std::move(stop))
+    {}
+
+    /// The rest planned with this way of giving way; absent: no plan was found.
+    std::optional<RestPlan> attempt(const RestOptions& way)
+    {
+        auto rest = restOfEvening(request_.input, request_.progress, request_.now, way);
+        if (!rest || stop_.stop_requested()) {
+            return std::nullopt;
+        }
+        const PlannerOutcome outcome = solve(rest->formulation->problem, request_.limits, stop_);
+        const bool isSolved = outcome.schedule.status == ScheduleStatus::Optimal ||
+                              outcome.schedule.status == ScheduleStatus::Feasible;
+        if (!isSolved) {
+            last_ = outcome;
+            lastRest_ = std::move(*rest);
+            return std::nullopt;
+        }
+        const auto broken = check(rest->formulation->problem, outcome.schedule);
+        if (!broken.empty()) {
+            log::error("core.propose", "a planned rest breaks {} and {} more",
+                       broken.front().name(), broken.size() - 1);
+            return std::nullopt;
+        }
+        PlanPtr plan =
+            judgePlan(rest->formulation, request_.input, outcome.schedule, request_.revision);
+        RestOptions needed = way;
+        needed.servingLater = servedLater(*rest, outcome.schedule);
+        return RestPlan{std::move(*rest), std::move(plan), false, std::move(needed)};
+    }
+
+    /// What the conflict of the last attempt names given up, one thing at a time, until it fits.
+    std::optional<RestPlan> attemptGivingUp(RestOptions way, bool mayBeWaits)
+    {
+        while (way.givenUp.size() < mostGivenUp) {
+            const auto least = leastMissed(mayBeWaits);
+            if (!least || !way.givenUp.insert(*least).second) {
+                return std::nullopt;
+            }
+            if (auto found = attempt(way)) {
+                return found;
+            }
+        }
+        return std::nullopt;
+    }
+
+    /// Of the last attempt that failed.
+    [[nodiscard]] const std::optional<PlannerOutcome>& failed() const { return last_; }
+
+private:
+    /// Past the time by which courses may be served as set.
+    static Minutes servedLater(const RestOfEvening& rest, const Schedule& schedule)
+    {
+        Minutes by{0};
+        for (const auto& [course, event] : rest.whole->servings) {
+            if (const auto left = rest.inRest[event]) {
+                const PlanTime served = rest.facts.now + schedule.starts[*left]->time_since_epoch();
+                by = std::max(by, served - rest.whole->problem.tasks[event].window.end);
+            }
+        }
+        return by;
+    }
+
+    /// Hours of what is no food first, then waits.
+    [[nodiscard]] std::optional<std::string> leastMissed(bool mayBeWaits) const
+    {
+        if (!last_ || stop_.stop_requested()) {
+            return std::nullopt;
+        }
+        const Formulation& formulation = *lastRest_.formulation;
+        std::optional<std::string> wait;
+        for (const std::string& name : last_->schedule.conflict) {
+            if (isHoursOfTheHouse(formulation, name)) {
+                return name;
+            }
+            for (const LagIndex lag : formulation.problem.lags.indices()) {
+                const bool isNamed = name == "lag:" + formulation.problem.lags[lag].id;
+                if (mayBeWaits && !wait && isNamed && formulation.lags[lag].wait) {
+                    wait = name;
+                }
+            }
+        }
+        return wait;
+    }
+
+    static bool isHoursOfTheHouse(const Formulation& formulation, const std::string& name)
+    {
+        constexpr std::string_view kind = "window:";
+        const auto task = name.starts_with(kind)
+                              ? formulation.taskById.find(name.substr(kind.size()))
+                              : formulation.taskById.end();
+        if (task == formulation.taskById.end()) {
+            return false;
+        }
+        const TaskSource& source = formulation.tasks[task->second];
+        return source.role == TaskRole::HouseJob || source.role == TaskRole::Trip ||
+               source.role == TaskRole::Washing ||
+               (source.role != TaskRole::Serving && source.rule == Rule::Pins &&
+                source.role != TaskRole::Target && source.role != TaskRole::OvenSetting);
+    }
+
+    const RestRequest& request_;
+    std::stop_token stop_;
+    std::optional<PlannerOutcome> last_;
+    RestOfEvening lastRest_;
+};
+
+RestOptions later(Minutes by, bool mayChoose = false)
+{
+    RestOptions way;
+    way.mayChoose = mayChoose;
+    way.servingLater = by;
+    return way;
+}
+
+/// In the order of what a table would rather have.
+std::optional<RestPlan> anyAttempt(RestPlanner& planner)
+{
+    if (auto found = planner.attempt({})) {
+        return found;
+    }
+    if (auto found = planner.attemptGivingUp({}, false)) {
+        return found;
+    }
+    if (auto found = planner.attempt(later(Minutes{0}, true))) {
+        return found;
+    }
+    for (const Minutes by : laterBy) {
+        if (auto found = planner.attempt(later(by))) {
+            return found;
+        }
+    }
+    if (auto found = planner.attempt(later(laterBy.back(), true))) {
+        return found;
+    }
+    if (auto found = planner.attemptGivingUp(later(laterBy.back()), true)) {
+        return found;
+    }
+    RestOptions longer = later(laterBy.back());
+    longer.cooksLonger = moreHours;
+    return planner.attempt(longer);
+}
+
+} // namespace
+
+Result<RestOutcome> carryOn(const RestRequest& request)
+{
+    auto rest = restOfEvening(request.input, request.progress, request.now);
+    if (!rest) {
+        return rest.error();
+    }
+    return asLaidOut(request, std::move(*rest));
+}
+
+Result<RestOutcome> planRest(const RestRequest& request, const std::stop_token& stop)
+{
+    auto outcome = carryOn(request);
+    if (!outcome || std::holds_alternative<RestPlan>(*outcome)) {
+        return outcome;
+    }
+    RestPlanner planner(request, stop);
+    if (auto found = anyAttempt(planner)) {
+        return RestOutcome{std::move(*found)};
+    }
+    if (stop.stop_requested()) {
+        return RestOutcome{std::monostate{}};
+    }
+    NoRest none = std::get<NoRest>(std::move(*outcome));
+    if (planner.failed()) {
+        none.unplaced = planner.failed()->unplaced;
+        none.conflict = planner.failed()->schedule.conflict;
+    }
+    return RestOutcome{std::move(none)};
+}
+
+} // namespace suppertide

@@ -1,0 +1,202 @@
+// What is left of an evening, planned anew on the night: on the demo, with reports of all kinds.
+#include <gmock/gmock.h>
+
+#include "core/check/check.h"
+#include "core/wording/night_words.h"
+#include "tests/core/night/demo_night.h"
+
+namespace suppertide {
+namespace {
+
+using test::demoNight;
+using test::forEachSeed;
+using test::Night;
+using test::Random;
+using testing::HasSubstr;
+using testing::IsEmpty;
+
+std::string brokenIn(const Plan& plan)
+{
+    std::string names;
+    for (const Broken& broken : check(plan.formulation->problem, plan.schedule)) {
+        names += broken.name() + " ";
+    }
+    return names;
+}
+
+const RestPlan& found(const RestOutcome& outcome)
+{
+    if (const auto* none = std::get_if<NoRest>(&outcome)) {
+        throw std::runtime_error("no plan of the rest: " + brokenIn(*none->plan));
+    }
+    return std::get<RestPlan>(outcome);
+}
+
+/// Every 97 minutes: at any hour of the days, in the middle of steps and between them.
+TEST(PlanRest, MovesNothingWhileNothingIsLate)
+{
+    const Night night = demoNight();
+    ASSERT_TRUE(night.plan->holds());
+    const PlanCalendar& calendar = night.plan->formulation->calendar;
+    for (PlanTime at = planTime(0); at < night.plan->formulation->problem.horizon;
+         at += Minutes{97}) {
+        Night then = night;
+        then.goTo(calendar.instant(at));
+        const RestOutcome outcome = then.carriedOn();
+        const auto* on = std::get_if<RestPlan>(&outcome);
+        ASSERT_NE(on, nullptr) << toIso(then.now) << " breaks "
+                               << brokenIn(*std::get<NoRest>(outcome).plan);
+        EXPECT_THAT(movesOf(*on->plan->formulation, on->plan->schedule, *then.input.layout),
+                    IsEmpty())
+            << toIso(then.now);
+        EXPECT_TRUE(on->rest.passed.empty()) << passedText(on->rest);
+    }
+}
+
+TEST(PlanRest, FindsAPlanThatHoldsWhateverIsReported)
+{
+    forEachSeed(40, [&](Random& random) {
+        Night night = demoNight();
+        night.now = night.at(12) + Minutes{random.between(0, 600)};
+        reportAtRandom(night, random);
+        const RestOutcome outcome = night.planned();
+        if (const auto* none = std::get_if<NoRest>(&outcome)) {
+            // Only where it is proven that hands or windows do not suffice, whatever gives way.
+            EXPECT_THAT(none->conflict, testing::Not(IsEmpty())) << brokenIn(*none->plan);
+            return;
+        }
+        EXPECT_EQ(brokenIn(*found(outcome).plan), "") << toIso(night.now);
+    });
+}
+
+TEST(PlanRest, NeverMovesWhatIsDoneOrUnderWay)
+{
+    forEachSeed(30, [&](Random& random) {
+        Night night = demoNight();
+        night.now = night.at(14) + Minutes{random.between(0, 400)};
+        reportAtRandom(night, random);
+        const RestOutcome outcome = night.planned();
+        const auto* plan = std::get_if<RestPlan>(&outcome);
+        if (plan == nullptr) {
+            return;
+        }
+        const RestOfEvening& rest = plan->rest;
+        const Layout next = layoutWith(rest, plan->plan->schedule, *night.input.layout);
+        for (const auto& [id, report] : night.progress.steps) {
+            const TaskIndex task = rest.whole->taskById.at(id);
+            if (report.started && rest.facts.steps[task].isBegun()) {
+                EXPECT_EQ(next.starts.at(id), *report.started) << id;
+            }
+            const auto left = rest.inRest[task];
+            EXPECT_EQ(rest.facts.steps[task].state == StepState::Done && left, false) << id;
+            if (!left || rest.facts.steps[task].state != StepState::UnderWay) {
+                continue;
+            }
+            EXPECT_EQ(plan->plan->schedule.starts[*left], planTime(0)) << id;
+        }
+    });
+}
+
+TEST(PlanRest, KeepsTheCooksTheUnitsAndTheOvenOfAStepUnderWay)
+{
+    const Night before = demoNight();
+    int kept = 0;
+    for (int minute = 0; minute < 360; minute += 7) {
+        Night night = before;
+        night.goTo(night.at(14) + Minutes{minute});
+        // Late by a good deal, so that all is planned anew.
+        const Progress asPlanned = night.progress;
+        for (const auto& [id, report] : asPlanned.steps) {
+            if (report.started && !report.done) {
+                night.progress = withLate(std::move(night.progress), *night.plan, night.task(id),
+                                          Minutes{18}, night.now);
+            }
+        }
+        const RestOutcome outcome = night.planned();
+        const auto* plan = std::get_if<RestPlan>(&outcome);
+        if (plan == nullptr) {
+            continue;
+        }
+        const Formulation& rest = *plan->plan->formulation;
+        const Schedule& schedule = plan->plan->schedule;
+        for (const auto& [id, report] : night.progress.steps) {
+            const auto task = rest.taskById.find(id);
+            if (!report.started || report.done || task == rest.taskById.end()) {
+                continue;
+            }
+            std::vector<std::string> cooks;
+            for (const CookIndex cook : schedule.cooks[task->second]) {
+                cooks.push_back(rest.problem.cooks[cook].id);
+            }
+            std::vector<std::string> wanted = report.cooks;
+            std::ranges::sort(cooks);
+            std::ranges::sort(wanted);
+            EXPECT_EQ(cooks, wanted) << id;
+            kept += cooks.empty() ? 0 : 1;
+            for (const DemandIndex demand : rest.problem.demands.indices()) {
+                const auto unit = report.units.find(rest.problem.demands[demand].id);
+                if (unit != report.units.end() && schedule.units[demand]) {
+                    EXPECT_EQ(rest.problem.pools[*rest.problem.demands[demand].pool]
+                                  .units[*schedule.units[demand]]
+                                  .id,
+                              unit->second);
+                }
+            }
+            for (const OvenDemandIndex demand : rest.problem.ovenDemands.indices()) {
+                const auto oven = report.ovens.find(rest.problem.ovenDemands[demand].id);
+                if (oven != report.ovens.end() && schedule.ovens[demand]) {
+                    EXPECT_EQ(rest.problem.ovens[*schedule.ovens[demand]].id, oven->second);
+                }
+            }
+        }
+    }
+    EXPECT_GT(kept, 10) << "the evening has too little under way to show anything";
+}
+
+TEST(PlanRest, MovesOnlyWhatTwelveMinutesPush)
+{
+    Night night = demoNight();
+    const std::string slicing = "gratin/*/slice";
+    night.goTo(night.planned(slicing) + Minutes{1});
+    night.progress = withLate(std::move(night.progress), *night.plan, night.task(slicing),
+                              Minutes{12}, night.now);
+    const RestOutcome outcome = night.planned();
+    const RestPlan& plan = found(outcome);
+    EXPECT_TRUE(plan.givingWay.isNone());
+    const auto moves = movesOf(*plan.plan->formulation, plan.plan->schedule, *night.input.layout);
+    EXPECT_LE(moves.size(), 5U);
+    const std::string words = changesText(*plan.plan, *night.input.layout);
+    EXPECT_THAT(words, HasSubstr("later"));
+    EXPECT_THAT(words, HasSubstr("Serving stays 19:30, 19:55, 20:30 and 21:20."));
+}
+
+TEST(PlanRest, ServesLaterRatherThanNotAtAll)
+{
+    Night night = demoNight();
+    const std::string roast = "gratin/*/bake";
+    night.goTo(night.planned(roast) + Minutes{60});
+    night.progress =
+        withLate(std::move(night.progress), *night.plan, night.task(roast), Minutes{55}, night.now);
+    const RestOutcome outcome = night.planned();
+    const RestPlan& plan = found(outcome);
+    EXPECT_GT(plan.givingWay.servingLater, Minutes{0});
+    EXPECT_THAT(givingWayText(*plan.rest.whole, plan.givingWay),
+                HasSubstr("served later than set"));
+    EXPECT_THAT(changesText(*plan.plan, *night.input.layout), HasSubstr(": served at"));
+}
+
+TEST(PlanRest, StopsWhenAsked)
+{
+    Night night = demoNight();
+    night.goTo(night.at(17));
+    night.progress = withLate(std::move(night.progress), *night.plan, night.task("roots/*/peel"),
+                              Minutes{12}, night.now);
+    std::stop_source source;
+    source.request_stop();
+    const auto outcome = planRest(night.request(), source.get_token());
+    ASSERT_TRUE(outcome);
+    EXPECT_FALSE(std::holds_alternative<NoRest>(*outcome));
+}
+
+} // namespace
+} // namespace suppertide
