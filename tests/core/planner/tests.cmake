@@ -2,3 +2,8 @@ suppertide_test(core/planner DEPENDS core/planner core/check tests/support/probl
 suppertide_test(core/planner/quick_start DEPENDS core/planner)
 suppertide_test(core/planner/engine DEPENDS core/planner/engine)
 suppertide_test(core/planner/exact DEPENDS core/planner core/check tests/support/problem)
+
+# Another solver, for tests only: it says what the best schedule of a tiny problem costs.
+find_package(PkgConfig REQUIRED)
+pkg_check_modules(z3 REQUIRED IMPORTED_TARGET z3)
+suppertide_test(core/planner/oracle DEPENDS core/planner core/check tests/support/problem PkgConfig::z3)
