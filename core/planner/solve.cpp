@@ -150,7 +150,7 @@ SearchResult searchFirst(const Run& run)
 }
 
 /// The engine, from the best plan there is; without one only for a share of the limits.
-SearchResult searchProving(const Run& run, SearchResult first)
+SearchResult searchProvingInRoom(const Run& run, SearchResult first)
 {
     const auto known = run.incumbent.best();
     const bool alone = isPlain(run.problem);
@@ -184,6 +184,17 @@ SearchResult searchProving(const Run& run, SearchResult first)
         result.over = conflict && !conflict->minimal;
     }
     return result;
+}
+
+/// The same; if the engine would keep more than it may, that is a limit like others.
+SearchResult searchProving(const Run& run, SearchResult first)
+{
+    const std::int64_t stepsTaken = first.stepsTaken;
+    try {
+        return searchProvingInRoom(run, std::move(first));
+    } catch (const engine::OutOfRoom&) {
+        return {{}, stepsTaken, true, std::nullopt};
+    }
 }
 
 SearchResult searchExactly(const Run& run)

@@ -75,6 +75,9 @@ void Engine::adopt(std::unique_ptr<Propagator> propagator, const std::vector<Vie
 bool Engine::push(Literal literal, Reason reason)
 {
     ++steps_;
+    if (trail_.size() >= room_) {
+        throw OutOfRoom();
+    }
     trail_.push(literal, reason);
     return true;
 }
@@ -84,7 +87,10 @@ bool Engine::imply(Literal literal, const Literals& because)
     if (trail_.holds(literal)) {
         return true;
     }
-    auditHolds(because);
+    if (audit_.isOn()) {
+        audit_.explanation(trail_, static_cast<EventIndex>(trail_.events().size()), literal,
+                           because);
+    }
     if (trail_.fails(literal)) {
         conflict_ = because;
         conflict_.push_back(~literal);
@@ -100,16 +106,8 @@ void Engine::implyLater(Literal literal, const Propagator& propagator)
     }
 }
 
-void Engine::auditHolds(const Literals& because) const
-{
-    for (const Literal literal : because) {
-        ensures(!auditing_ || trail_.holds(literal), "an explanation holds");
-    }
-}
-
 bool Engine::fail(Literals because)
 {
-    auditHolds(because);
     conflict_ = std::move(because);
     return false;
 }
@@ -154,8 +152,24 @@ bool Engine::followEdge(std::uint32_t half)
     return imply(~*edge.enabler, {{edge.from, trail_.most(edge.from)}, ~literal});
 }
 
+/// Every event is explained, not only those of which a conflict asks why.
+void Engine::auditEvent(EventIndex index) const
+{
+    const Event& event = trail_.events()[static_cast<std::size_t>(index)];
+    const bool isDecision = event.reason.kind == Reason::Kind::Decision;
+    if (isDecision && event.level > 0) {
+        return;
+    }
+    Literals because; // none for what holds whatever is decided
+    explainFrom(index, {event.view, event.after}, because);
+    audit_.explanation(trail_, index, {event.view, event.after}, because);
+}
+
 bool Engine::takeIn(EventIndex index)
 {
+    if (audit_.isOn()) {
+        auditEvent(index);
+    }
     const Event event = trail_.events()[static_cast<std::size_t>(index)];
     for (const Edges::Arc& arc : edges_.outOf(event.view)) {
         const bool idle = trail_.most(arc.to) <= trail_.most(event.view) + arc.weight;
@@ -281,22 +295,30 @@ void Engine::explain(EventIndex index, Literal needed, Literals& because) const
 {
     const std::size_t before = because.size();
     explainFrom(index, needed, because);
-    for (std::size_t i = before; auditing_ && i < because.size(); ++i) {
-        ensures(trail_.holds(because[i]) && trail_.madeTrue(because[i]) < index,
-                "an explanation is earlier than what it explains");
+    if (audit_.isOn()) {
+        audit_.explanation(trail_, index, needed, std::span(because).subspan(before));
     }
 }
 
 bool Engine::learn()
 {
     ++conflicts_;
+    if (audit_.isOn()) {
+        audit_.conflict(trail_, conflict_);
+    }
     Analysis analysis(*this);
     const auto learnt = analysis.learn(conflict_);
     if (!learnt) {
         infeasible_ = true;
         return false;
     }
+    if (audit_.isOn()) {
+        audit_.learnt(trail_, learnt->literals);
+    }
     backTo(learnt->level);
+    if (audit_.isOn()) {
+        audit_.wentBack(trail_, learnt->literals);
+    }
     activity_.decay();
     clauses_.decay();
     const Literal first = learnt->literals[0];

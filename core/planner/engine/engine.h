@@ -6,16 +6,27 @@
 #include <array>
 #include <cstdint>
 #include <memory>
+#include <new>
 #include <optional>
 #include <vector>
 
 #include "core/planner/engine/activity.h"
+#include "core/planner/engine/audit.h"
 #include "core/planner/engine/clauses.h"
 #include "core/planner/engine/edges.h"
 #include "core/planner/engine/propagator.h"
 #include "core/planner/engine/trail.h"
 
 namespace suppertide::engine {
+
+/// What the engine keeps has outgrown its limit: the search is over, and proves nothing.
+struct OutOfRoom : std::bad_alloc
+{
+    [[nodiscard]] const char* what() const noexcept override
+    {
+        return "the engine may not keep more";
+    }
+};
 
 class Engine
 {
@@ -44,8 +55,14 @@ public:
     [[nodiscard]] Activity& activity() { return activity_; }
     [[nodiscard]] std::size_t learnt() const { return clauses_.learnt(); }
 
-    /// From now on every explanation is looked at: it holds, and held before what it explains.
-    void audit() { auditing_ = true; }
+    /// Events and literals kept at once, of 8 to 36 bytes each; beyond it OutOfRoom is thrown.
+    void limitRoom(std::size_t most) { room_ = most; }
+    /// From now on every explanation and all that is learnt is looked at.
+    Audit& audit()
+    {
+        audit_.begin();
+        return audit_;
+    }
 
     /// For propagators. False: it cannot hold, a conflict.
     bool imply(Literal literal, const Literals& because);
@@ -80,7 +97,7 @@ private:
     bool takeIn(EventIndex event);
     bool runPropagators();
     void clearQueue();
-    void auditHolds(const Literals& because) const;
+    void auditEvent(EventIndex event) const;
 
     Trail trail_;
     Clauses clauses_;
@@ -94,10 +111,11 @@ private:
     std::size_t next_ = 0; // event to take in
     Literals conflict_;
     std::size_t edgePushes_ = 0; // since the last fixed point
+    std::size_t room_ = 20'000'000;
     std::int64_t steps_ = 0;
     std::int64_t conflicts_ = 0;
     bool infeasible_ = false;
-    bool auditing_ = false;
+    Audit audit_;
     bool fresh_ = true; // propagators have yet to run for the first time
 };
 

@@ -68,6 +68,8 @@ public:
     void openLevel() { marks_.push_back({events_.size(), stored_.size()}); }
     void backTo(std::int32_t level);
 
+    /// Events and literals kept.
+    [[nodiscard]] std::size_t size() const { return events_.size() + stored_.size(); }
     [[nodiscard]] const std::vector<Event>& events() const { return events_; }
     /// The event that made a literal true that holds; `fromTheStart` if it always did.
     [[nodiscard]] EventIndex madeTrue(Literal literal) const;

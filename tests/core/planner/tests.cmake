@@ -1,6 +1,9 @@
 suppertide_test(core/planner DEPENDS core/planner core/check tests/support/problem)
 suppertide_test(core/planner/quick_start DEPENDS core/planner)
 suppertide_test(core/planner/engine DEPENDS core/planner/engine)
+if(SUPPERTIDE_ASSERT_EXPLANATIONS OR SUPPERTIDE_BUILD STREQUAL "asan")
+    target_compile_definitions(test_core_planner_engine PRIVATE SUPPERTIDE_ASSERT_EXPLANATIONS)
+endif()
 suppertide_test(core/planner/exact DEPENDS core/planner core/check tests/support/problem)
 
 # Another solver, for tests only: it says what the best schedule of a tiny problem costs.

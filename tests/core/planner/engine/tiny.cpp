@@ -53,25 +53,39 @@ bool Tiny::keeps(const Values& values) const
                        [&](const auto& check) { return check(values); });
 }
 
-int Tiny::countByHand() const
+std::vector<Values> Tiny::solutionsByHand() const
 {
-    int count = 0;
+    std::vector<Values> solutions;
     Values values = least_;
     while (true) {
-        count += keeps(values) ? 1 : 0;
+        if (keeps(values)) {
+            solutions.push_back(values);
+        }
         std::size_t i = 0;
         while (i < values.size() && values[i] == most_[i]) {
             values[i] = least_[i];
             ++i;
         }
         if (i == values.size()) {
-            return count;
+            return solutions;
         }
         ++values[i];
     }
 }
 
-int Tiny::countByEngine(bool byActivity)
+/// A few of them, spread evenly, are enough to look at each time.
+void Tiny::know(const std::vector<Values>& solutions)
+{
+    constexpr std::size_t most = 16;
+    const std::size_t stride = solutions.size() / most + 1;
+    std::vector<Values> some;
+    for (std::size_t i = 0; i < solutions.size(); i += stride) {
+        some.push_back(solutions[i]);
+    }
+    engine_.audit().know(std::move(some));
+}
+
+void Tiny::expectByEngine(std::vector<Values> expected, bool byActivity)
 {
     const auto firstOpen = [this](const Trail& trail) -> std::optional<Literal> {
         for (std::uint32_t i = 0; i < least_.size(); ++i) {
@@ -83,10 +97,14 @@ int Tiny::countByEngine(bool byActivity)
         return std::nullopt;
     };
     Search search(engine_, firstOpen, [](std::int64_t) { return true; });
-    int count = 0;
+    std::sort(expected.begin(), expected.end());
+    know(expected);
     while (search.run({}, {1'000'000, byActivity}) == Search::End::Found) {
-        ++count;
-        EXPECT_TRUE(keeps(search.values()));
+        const auto found = std::lower_bound(expected.begin(), expected.end(), search.values());
+        ASSERT_TRUE(found != expected.end() && *found == search.values())
+            << "no solution, or one that was found before";
+        expected.erase(found);
+        know(expected); // the clause to come rules it out
         Literals other;
         for (std::uint32_t i = 0; i < least_.size(); ++i) {
             other.push_back(atMost(Variable{i}, search.values()[i] - 1));
@@ -95,7 +113,7 @@ int Tiny::countByEngine(bool byActivity)
         engine_.addClause(std::move(other));
     }
     EXPECT_TRUE(engine_.isInfeasible());
-    return count;
+    EXPECT_EQ(expected.size(), 0U) << "solutions that the engine does not find";
 }
 
 } // namespace suppertide::engine::test

@@ -26,11 +26,13 @@ public:
     /// What the engine has been told, once more in plain words.
     void must(std::function<bool(const Values&)> holds) { checks_.push_back(std::move(holds)); }
 
-    [[nodiscard]] int countByHand() const;
-    /// Every solution keeps the checks; each is found once.
-    [[nodiscard]] int countByEngine(bool byActivity);
+    [[nodiscard]] std::vector<Values> solutionsByHand() const;
+    /// The engine finds each of these once and nothing else, and on the way nothing that it
+    /// explains or learns rules one of them out.
+    void expectByEngine(std::vector<Values> expected, bool byActivity);
 
 private:
+    void know(const std::vector<Values>& solutions);
     [[nodiscard]] bool keeps(const Values& values) const;
 
     Engine engine_;
