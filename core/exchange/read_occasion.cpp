@@ -198,6 +198,11 @@ Progress readProgress(const JsonCursor& at)
         Progress progress;
         takeMap(fields, "steps", progress.steps, readStepReport);
         takeList(fields, "ovens", progress.ovens, readOvenReading);
+        if (const auto givenUp = fields.optional("given_up")) {
+            givenUp->forEachItem(
+                [&progress](const JsonCursor& name) { progress.givenUp.insert(readIdText(name)); });
+        }
+        take(fields, "longer_hours", progress.longerHours, readMinutes);
         return progress;
     });
 }

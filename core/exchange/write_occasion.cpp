@@ -204,6 +204,10 @@ JsonValue progressToJson(const Progress& progress)
     JsonObject json;
     putMap(json, "steps", progress.steps, stepReportToJson);
     json.putIfAny("ovens", progress.ovens, ovenReadingToJson);
+    if (!progress.givenUp.empty()) {
+        json.put("given_up", listOfTexts(progress.givenUp));
+    }
+    json.putUnless(Minutes{0}, "longer_hours", progress.longerHours);
     return json.take();
 }
 

@@ -6,6 +6,7 @@
 
 #include <map>
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -43,8 +44,10 @@ struct Progress
 {
     std::map<std::string, StepReport> steps; // by task id
     std::vector<OvenReading> ovens;          // as they were said
+    std::set<std::string> givenUp;           // requirements ("lag:l1") that the cooks let go
+    Minutes longerHours{0};                  // after the last of their hours
 
-    [[nodiscard]] bool empty() const { return steps.empty() && ovens.empty(); }
+    [[nodiscard]] bool empty() const { return *this == Progress{}; }
     friend bool operator==(const Progress&, const Progress&) = default;
 };
 

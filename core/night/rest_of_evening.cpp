@@ -60,17 +60,29 @@ Result<RestOfEvening> restOfEvening(const PlanInput& input, const Progress& prog
     }
     RestOfEvening rest;
     const Schedule asPlanned = layOut(**formulation, *input.layout);
+    rest.layout = layoutOf(**formulation, asPlanned, *input.layout);
     rest.facts = factsOf(**formulation, asPlanned, progress, now);
     rest.whole =
         std::make_shared<const Formulation>(withFacts(Formulation(**formulation), rest.facts));
-    rest.planned = layOut(*rest.whole, withFacts(*input.layout, *rest.whole, rest.facts, progress));
-    RestWriter(rest, progress, options).write();
+    rest.planned = layOut(*rest.whole, withFacts(rest.layout, *rest.whole, rest.facts, progress));
+    RestOptions all = options;
+    all.givenUp.insert(progress.givenUp.begin(), progress.givenUp.end());
+    all.cooksLonger = std::max(all.cooksLonger, progress.longerHours);
+    RestWriter(rest, progress, all).write();
     return rest;
 }
 
-Schedule carriedOn(const Formulation& rest, const Layout& layout)
+Progress withGivenUp(Progress progress, const RestOptions& givingWay)
 {
-    Layout onward = layout;
+    progress.givenUp.insert(givingWay.givenUp.begin(), givingWay.givenUp.end());
+    progress.longerHours = std::max(progress.longerHours, givingWay.cooksLonger);
+    return progress;
+}
+
+Schedule carriedOn(const RestOfEvening& of)
+{
+    const Formulation& rest = *of.formulation;
+    Layout onward = of.layout;
     for (const Task& task : rest.problem.tasks) {
         const auto laid = onward.starts.find(task.id);
         if (laid != onward.starts.end()) {
@@ -92,19 +104,19 @@ Schedule carriedOn(const Formulation& rest, const Layout& layout)
     for (const TaskIndex task : inOrder) {
         ties.follow(schedule.starts, {task}, true, fixed);
     }
-    return assign(rest.problem, std::move(schedule), assignmentPins(rest, layout));
+    return assign(rest.problem, std::move(schedule), assignmentPins(rest, of.layout));
 }
 
-std::vector<StepMove> movesOf(const Formulation& rest, const Schedule& schedule,
-                              const Layout& before)
+std::vector<StepMove> movesOf(const RestOfEvening& of, const Schedule& schedule)
 {
+    const Formulation& rest = *of.formulation;
     std::vector<StepMove> moves;
     for (const TaskIndex index : rest.problem.tasks.indices()) {
         const Task& task = rest.problem.tasks[index];
-        const auto laid = before.starts.find(task.id);
+        const auto laid = of.layout.starts.find(task.id);
         const auto& start = schedule.starts[index];
         const bool isUnderWay = task.window == Interval{planTime(0), planTime(0) + task.duration};
-        if (laid == before.starts.end() || !start || isUnderWay ||
+        if (laid == of.layout.starts.end() || !start || isUnderWay ||
             rest.calendar.instant(*start) == laid->second || !isReportable(rest.tasks[index])) {
             continue;
         }
@@ -124,11 +136,11 @@ std::vector<StepMove> movesOf(const Formulation& rest, const Schedule& schedule,
     return firsts;
 }
 
-Layout layoutWith(const RestOfEvening& rest, const Schedule& schedule, const Layout& layout)
+Layout layoutWith(const RestOfEvening& rest, const Schedule& schedule)
 {
     const Formulation& left = *rest.formulation;
-    const Layout planned = layoutOf(left, schedule, layout);
-    Layout with = layout;
+    const Layout planned = layoutOf(left, schedule, rest.layout);
+    Layout with = rest.layout;
     for (const auto& [id, start] : planned.starts) {
         with.starts[id] = start;
     }

@@ -43,10 +43,15 @@ struct RestOptions
     friend bool operator==(const RestOptions&, const RestOptions&) = default;
 };
 
+/// The progress of cooks who have agreed to give way in this.
+[[nodiscard]] Progress withGivenUp(Progress progress, const RestOptions& givingWay);
+
 struct RestOfEvening
 {
     FormulationPtr whole; // of the whole evening, with true times for what is begun
     Schedule planned;     // of `whole`: as it was and as it is laid out
+    /// What the cooks go by: the layout, and where it says nothing, where things are laid out.
+    Layout layout;
     EveningFacts facts;
     FormulationPtr formulation;                                // of the rest; minute 0 is now
     IndexedVector<TaskIndex, std::optional<TaskIndex>> inRest; // from `whole`
@@ -57,11 +62,11 @@ struct RestOfEvening
 [[nodiscard]] Result<RestOfEvening> restOfEvening(const PlanInput& input, const Progress& progress,
                                                   Instant now, const RestOptions& options = {});
 
-/// The rest as the layout has it: what could not begin by now begins as soon as it may, and what is
+/// The rest as its layout has it: what could not begin by now begins as soon as it may, and what is
 /// tied to it moves along no further than it must. Nothing is late: nothing moves.
-[[nodiscard]] Schedule carriedOn(const Formulation& rest, const Layout& layout);
+[[nodiscard]] Schedule carriedOn(const RestOfEvening& rest);
 
-/// A step that begins at another time than the layout has.
+/// A step that begins at another time than the cooks go by.
 struct StepMove
 {
     TaskIndex task; // of the rest
@@ -72,11 +77,9 @@ struct StepMove
 };
 
 /// In order of time; a step with its ways into and out of the oven counts once, by its first task.
-[[nodiscard]] std::vector<StepMove> movesOf(const Formulation& rest, const Schedule& schedule,
-                                            const Layout& before);
+[[nodiscard]] std::vector<StepMove> movesOf(const RestOfEvening& rest, const Schedule& schedule);
 
 /// The layout with the rest as planned: its starts and options; what is begun is where it was.
-[[nodiscard]] Layout layoutWith(const RestOfEvening& rest, const Schedule& schedule,
-                                const Layout& layout);
+[[nodiscard]] Layout layoutWith(const RestOfEvening& rest, const Schedule& schedule);
 
 } // namespace suppertide

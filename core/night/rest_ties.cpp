@@ -251,14 +251,17 @@ void RestWriter::addCosts()
         costs.quiet.push_back(quiet);
     }
     costs.before.clear();
-    for (const BeforeStart& before : from_.costs.before) {
-        const auto left = rest_.inRest[before.task];
-        if (left && rest_.facts.steps[before.task].state == StepState::ToCome) {
-            const Task& task = made_.problem.tasks[*left];
-            const PlanTime latest = made_.problem.horizon - task.duration;
-            const PlanTime start = std::max(shifted(before.start), task.window.start);
-            costs.before.push_back({*left, std::min(start, latest)});
+    for (const TaskIndex index : from_.tasks.indices()) {
+        const auto left = rest_.inRest[index];
+        const auto laid = rest_.layout.starts.find(from_.tasks[index].id);
+        if (!left || laid == rest_.layout.starts.end() ||
+            rest_.facts.steps[index].state != StepState::ToCome ||
+            from_.tasks[index].duration == Minutes{0}) {
+            continue;
         }
+        const Task& task = made_.problem.tasks[*left];
+        const PlanTime start = std::max(made_.calendar.planTime(laid->second), task.window.start);
+        costs.before.push_back({*left, std::min(start, made_.problem.horizon - task.duration)});
     }
     costs.beforeRate = std::max(costs.beforeRate, minuteOnTheNight);
     costs.beforeMoved = std::max(costs.beforeMoved, movedOnTheNight);

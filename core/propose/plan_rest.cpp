@@ -21,7 +21,7 @@ constexpr Minutes moreHours{120};
 
 RestOutcome asLaidOut(const RestRequest& request, RestOfEvening rest)
 {
-    Schedule schedule = carriedOn(*rest.formulation, *request.input.layout);
+    Schedule schedule = carriedOn(rest);
     const bool holds = check(rest.formulation->problem, schedule).empty();
     PlanPtr plan =
         judgePlan(rest.formulation, request.input, std::move(schedule), request.revision);

@@ -22,8 +22,7 @@ class NightWriter
 public:
     NightWriter(const RestOfEvening& rest, const Plan& plan, const PlanInput& input,
                 const ReadingStyle& style)
-        : rest_(rest), plan_(plan), formulation_(*plan.formulation), input_(input),
-          context_(plan, input, style)
+        : rest_(rest), plan_(plan), formulation_(*plan.formulation), context_(plan, input, style)
     {
         for (const TaskIndex task : rest.whole->problem.tasks.indices()) {
             if (rest.inRest[task]) {
@@ -122,8 +121,8 @@ private:
     /// How long ago it was to begin; negative: it is still to come.
     [[nodiscard]] Minutes plannedAgo(TaskIndex task) const
     {
-        const auto laid = input_.layout->starts.find(formulation_.problem.tasks[task].id);
-        return laid == input_.layout->starts.end()
+        const auto laid = rest_.layout.starts.find(formulation_.problem.tasks[task].id);
+        return laid == rest_.layout.starts.end()
                    ? Minutes{0}
                    : formulation_.calendar.instant(planTime(0)) - laid->second;
     }
@@ -208,7 +207,6 @@ private:
     const RestOfEvening& rest_;
     const Plan& plan_;
     const Formulation& formulation_;
-    const PlanInput& input_;
     SheetContext context_;
     std::map<TaskIndex, TaskIndex> whole_; // from the rest
     Minutes latest_{0};
@@ -219,7 +217,9 @@ std::string spoken(const NightLine& line)
 {
     std::string text = line.deed + ", " + line.when;
     text += line.late.empty() ? "" : ", " + line.late;
-    for (const std::string& caution : line.cautions) {
+    for (std::string caution :
+         line.state == LineState::Coming ? std::vector<std::string>{} : line.cautions) {
+        caution.erase(caution.find_last_not_of('.') + 1);
         text += ". " + caution;
     }
     return text;

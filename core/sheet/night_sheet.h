@@ -54,7 +54,7 @@ struct NightSheet
     friend bool operator==(const NightSheet&, const NightSheet&) = default;
 };
 
-/// `plan` is the plan of the rest, `layout` says when steps were to begin.
+/// `plan` is the plan of the rest.
 [[nodiscard]] NightSheet nightSheet(const RestOfEvening& rest, const PlanPtr& plan,
                                     const PlanInput& input, const ReadingStyle& style = {});
 

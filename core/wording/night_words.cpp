@@ -16,11 +16,11 @@ constexpr std::size_t mostNamed = 3;
 class ChangeWords
 {
 public:
-    ChangeWords(const Plan& plan, const Layout& before, const ReadingStyle& style)
+    ChangeWords(const RestOfEvening& rest, const Plan& plan, const ReadingStyle& style)
         : formulation_(*plan.formulation), plan_(plan), style_(style),
           today_(formulation_.calendar.civil(planTime(0)).date)
     {
-        for (const StepMove& move : movesOf(formulation_, plan.schedule, before)) {
+        for (const StepMove& move : movesOf(rest, plan.schedule)) {
             const bool isServing = formulation_.tasks[move.task].role == TaskRole::Serving;
             (isServing ? servings_ : steps_).push_back(move);
         }
@@ -135,9 +135,9 @@ std::string missed(const Formulation& whole, const std::string& name)
 
 } // namespace
 
-std::string changesText(const Plan& plan, const Layout& before, const ReadingStyle& style)
+std::string changesText(const RestOfEvening& rest, const Plan& plan, const ReadingStyle& style)
 {
-    return ChangeWords(plan, before, style).text();
+    return ChangeWords(rest, plan, style).text();
 }
 
 std::string givingWayText(const Formulation& whole, const RestOptions& givingWay)

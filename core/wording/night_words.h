@@ -9,9 +9,8 @@
 
 namespace suppertide {
 
-/// “Roast roots into the oven” at 18:42, 12 min later. Serving stays 19:30. `plan` is of the rest,
-/// `before` the layout that it follows.
-[[nodiscard]] std::string changesText(const Plan& plan, const Layout& before,
+/// “Roast roots into the oven” at 18:42, 12 min later. Serving stays 19:30. `plan` is of the rest.
+[[nodiscard]] std::string changesText(const RestOfEvening& rest, const Plan& plan,
                                       const ReadingStyle& style = {});
 /// "What is left does not fit as it was. It fits if courses are served later than set."; empty if
 /// nothing gives way. `whole` is the whole evening.

@@ -19,7 +19,30 @@ RecipePtr recipeOf(const RecipeId& id, int number, Random& random)
     return std::make_shared<const Recipe>(std::move(recipe));
 }
 
-/// Three things at once: two recipes put, changed or taken away, and the open occasion.
+/// An evening under way with one more report, and with its layout as planned anew after that.
+OccasionPtr reported(const LibraryState& state, const OccasionId& id, int number, Random& random)
+{
+    const auto before = state.occasions.find(id);
+    OccasionRecord record = before == state.occasions.end() ? OccasionRecord{} : *before->second;
+    record.occasion.id = id;
+    const Instant at{Minutes{30'000'000 + number}};
+    const std::string step = "roots/*/step-" + std::to_string(random.between(0, 30));
+    StepReport& report = record.progress.steps[step];
+    if (report.started) {
+        report.done = at;
+    } else {
+        report.started = at;
+        report.cooks = {"maren"};
+    }
+    for (int i = 0; i < 5; ++i) {
+        record.layout.starts["roots/*/step-" + std::to_string(random.between(0, 30))] =
+            at + Minutes{random.between(0, 300)};
+    }
+    return std::make_shared<const OccasionRecord>(std::move(record));
+}
+
+/// Four things at once: two recipes put, changed or taken away, a report on the night, and the open
+/// occasion.
 Change changeOf(const LibraryState& state, int number, Random& random)
 {
     LibraryState next = state;
@@ -31,6 +54,8 @@ Change changeOf(const LibraryState& state, int number, Random& random)
             next.recipes[id] = recipeOf(id, number, random);
         }
     }
+    const OccasionId night{"night"};
+    next.occasions[night] = reported(next, night, number, random);
     next.open = OccasionId{"occasion-" + std::to_string(number)};
     return differenceOf(state, next, "Step " + std::to_string(number));
 }

@@ -8,9 +8,16 @@ LibraryState withLayout(const LibraryState& library, Layout layout)
 {
     const OccasionPtr record = openOccasion(library);
     expects(record != nullptr, "an open occasion");
+    OccasionRecord next = *record;
+    next.layout = std::move(layout);
+    return withRecord(library, std::move(next));
+}
+
+LibraryState withRecord(const LibraryState& library, OccasionRecord record)
+{
     LibraryState state = library;
-    state.occasions[record->occasion.id] =
-        std::make_shared<const OccasionRecord>(OccasionRecord{record->occasion, std::move(layout)});
+    const OccasionId id = record.occasion.id;
+    state.occasions[id] = std::make_shared<const OccasionRecord>(std::move(record));
     return state;
 }
 

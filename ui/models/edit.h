@@ -36,6 +36,8 @@ template <typename Change>
 
 /// The library with the open occasion's layout replaced.
 [[nodiscard]] LibraryState withLayout(const LibraryState& library, Layout layout);
+/// The library with this in the place of the record of its id.
+[[nodiscard]] LibraryState withRecord(const LibraryState& library, OccasionRecord record);
 [[nodiscard]] LibraryState withRecipe(const LibraryState& library, Recipe recipe);
 [[nodiscard]] LibraryState withKitchen(const LibraryState& library, Kitchen kitchen);
 

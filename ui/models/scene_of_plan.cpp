@@ -49,6 +49,31 @@ void nameDishes(const SceneSource& source, std::vector<SceneDish>& dishes)
     }
 }
 
+/// Ticks on what was said to be done; on the night, how late what should be done is.
+void addProgress(const SceneSource& source, Scene& scene)
+{
+    if (!source.progress || source.progress->empty() || !scene.now) {
+        return;
+    }
+    const Formulation& formulation = *source.plan->formulation;
+    for (SceneBlock& block : scene.blocks) {
+        const auto task = formulation.taskById.find(block.id);
+        const auto said = source.progress->steps.find(block.id);
+        const bool isSaid = said != source.progress->steps.end();
+        if (task == formulation.taskById.end() ||
+            !formulation.problem.tasks[task->second].needsCooks()) {
+            continue;
+        }
+        block.progress.isDone = isSaid && said->second.done.has_value();
+        const PlanTime end =
+            block.start + block.likely + (isSaid ? said->second.longer : Minutes{0});
+        const bool isLeftOut = isSaid && said->second.isLeftOut;
+        if (!block.progress.isDone && !isLeftOut && end < *scene.now) {
+            block.progress.late = *scene.now - end;
+        }
+    }
+}
+
 } // namespace
 
 std::string inSentence(const std::string& name)
@@ -113,6 +138,7 @@ Scene sceneOfPlan(const SceneSource& source)
             scene.now = now;
         }
     }
+    addProgress(source, scene);
     return scene;
 }
 

@@ -5,6 +5,7 @@
 #include <optional>
 #include <string>
 
+#include "core/night/progress.h"
 #include "core/occasion/occasion.h"
 #include "core/plan/lay_out.h"
 #include "core/plan/plan.h"
@@ -23,6 +24,7 @@ struct SceneSource
     DishLooks looks;
     std::optional<Instant> now; // absent: no now line
     ReadingStyle style;
+    std::shared_ptr<const suppertide::Progress> progress; // null: nothing was reported
 };
 
 [[nodiscard]] Scene sceneOfPlan(const SceneSource& source);

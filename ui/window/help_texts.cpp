@@ -26,7 +26,10 @@ QString tourText()
         "4. Drag a variant from the repertoire onto the timeline, or choose it and press Enter, "
         "to put it on the menu.\n\n"
         "5. Make plan looks for the best plan; take it, or go on by hand.\n\n"
-        "6. The page Per-hour plan prints what each cook does when.");
+        "6. The page Per-hour plan prints what each cook does when.\n\n"
+        "7. On the night, the page of that name says what to do now and next. Say what is started, "
+        "done or late: the rest is planned anew, moving as little as it can. Before the day it can "
+        "be rehearsed.");
 }
 
 QString cautionsText()

@@ -14,6 +14,7 @@
 #include "ui/models/occasion_edits.h"
 #include "ui/models/plan_figures_text.h"
 #include "ui/models/recipe_outline.h"
+#include "ui/pages/night/night_desk.h"
 #include "ui/repertoire/repertoire_panel.h"
 #include "ui/timeline/timeline_view.h"
 #include "ui/window/main_window_parts.h"
@@ -193,6 +194,8 @@ void MainWindow::connectPanels()
                 popUpForRecipe({recipe, variant}, global);
             });
     connect(parts_->pages, &PageTabs::said, this, &MainWindow::say);
+    connect(&parts_->pages->nightDesk(), &NightDesk::minutePassed, parts_->presenter,
+            &TimelinePresenter::refresh);
     connect(parts_->desk, &OccasionDesk::said, this, &MainWindow::say);
     connect(&theme_, &ApplicationTheme::changed, this, [this](const Theme& theme) {
         parts_->head->setTheme(theme);

@@ -127,6 +127,11 @@ void MainWindow::connectViewActions()
     connect(actions.showMenu, &QAction::triggered, this, opener(&PageTabs::showMenu));
     connect(actions.showKitchen, &QAction::triggered, this, opener(&PageTabs::showKitchen));
     connect(actions.showPerHour, &QAction::triggered, this, opener(&PageTabs::showPerHour));
+    connect(actions.showNight, &QAction::triggered, this, opener(&PageTabs::showNight));
+    connect(parts_->pages, &PageTabs::fillRequested, this, [this](bool fills) {
+        parts_->down->setVisible(!fills);
+        parts_->repertoire->setVisible(!fills && parts_->actions.showRepertoire->isChecked());
+    });
     const auto printing = [this](auto print) {
         return [this, print] {
             parts_->actions.showPages->setChecked(true);

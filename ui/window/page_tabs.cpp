@@ -7,6 +7,7 @@
 #include "ui/models/kitchen_outline.h"
 #include "ui/models/menu_outline.h"
 #include "ui/models/recipe_outline.h"
+#include "ui/pages/night/night_page.h"
 #include "ui/pages/outline/outline_page.h"
 #include "ui/pages/per_hour/per_hour_page.h"
 
@@ -22,7 +23,9 @@ PageTabs::PageTabs(Document& document, OpenPlan& plan, const DishLooks& looks, P
                             document, theme, this)),
       kitchen_(new OutlinePage(tr("Kitchen"), std::make_unique<KitchenOutline>(), document, theme,
                                this)),
-      perHour_(new PerHourPage(prompts, theme, this))
+      perHour_(new PerHourPage(prompts, theme, this)),
+      nightDesk_(new NightDesk(document, clock, this)),
+      night_(new NightPage(*nightDesk_, prompts, theme, this))
 {
     setObjectName(u"pages"_s);
     setTabPosition(QTabWidget::East);
@@ -36,6 +39,10 @@ PageTabs::PageTabs(Document& document, OpenPlan& plan, const DishLooks& looks, P
     addTab(menu_, tr("Menu and guests"));
     addTab(kitchen_, tr("Kitchen"));
     addTab(perHour_, tr("Per-hour plan"));
+    night_->setObjectName(u"nightPage"_s);
+    addTab(night_, tr("On the night"));
+    connect(night_, &NightPage::said, this, &PageTabs::said);
+    connect(night_, &NightPage::fillRequested, this, &PageTabs::fillRequested);
     connect(perHour_, &PerHourPage::said, this, &PageTabs::said);
     // A page that is not seen need not be worked out.
     connect(this, &QTabWidget::currentChanged, this, [this] { refreshPerHour(); });
@@ -65,6 +72,7 @@ void PageTabs::setTheme(const Theme& theme)
     menu_->setTheme(theme);
     kitchen_->setTheme(theme);
     perHour_->setTheme(theme);
+    night_->setTheme(theme);
     if (recipe_ != nullptr) {
         recipe_->setTheme(theme);
     }
@@ -122,6 +130,12 @@ void PageTabs::showPerHour()
 {
     setCurrentWidget(perHour_);
     refreshPerHour();
+}
+
+void PageTabs::showNight()
+{
+    setCurrentWidget(night_);
+    night_->setFocus();
 }
 
 void PageTabs::showRecipe(const QString& recipe)

@@ -13,6 +13,8 @@
 
 namespace suppertide::ui {
 
+class NightDesk;
+class NightPage;
 class OutlinePage;
 class PerHourPage;
 
@@ -31,8 +33,10 @@ public:
     void showMenu();
     void showKitchen();
     void showPerHour();
+    void showNight();
     void showRecipe(const QString& recipe);
     [[nodiscard]] PerHourPage& perHour() { return *perHour_; }
+    [[nodiscard]] const NightDesk& nightDesk() const { return *nightDesk_; }
 
     /// Closed, only the tabs are seen. A click on a tab opens its page, one on the tab of the page
     /// that is open closes it.
@@ -42,6 +46,8 @@ public:
 Q_SIGNALS:
     void said(const QString& words);
     void openChanged(bool isOpen);
+    /// The page is to fill the window, or no longer.
+    void fillRequested(bool fills);
 
 private:
     void refreshPerHour();
@@ -54,6 +60,8 @@ private:
     OutlinePage* menu_;
     OutlinePage* kitchen_;
     PerHourPage* perHour_;
+    NightDesk* nightDesk_;
+    NightPage* night_;
     OutlinePage* recipe_ = nullptr;
     bool isOpen_ = true;
     PlanPtr shown_; // on the per-hour page

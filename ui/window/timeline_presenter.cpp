@@ -54,6 +54,7 @@ std::optional<SceneSource> TimelinePresenter::sourceOf(const PlanPtr& plan) cons
     source.occasion = {record, &record->occasion};
     source.kitchen = kitchen;
     source.layout = {record, &record->layout};
+    source.progress = {record, &record->progress};
     source.looks = looks_;
     source.now = clock_.now();
     return source;

@@ -91,6 +91,8 @@ WindowActions::WindowActions(QMenuBar& bar, QUndoStack& undo, QObject* parent)
     layOutAnew = add(menu, tr("&Lay out anew"),
                      tr("All that is not pinned starts as late as it can, whatever clashes"));
     nextClash = add(menu, tr("&Next clash"), tr("Go to the next clash"), QKeySequence(u"F8"_s));
+    showNight = add(menu, tr("&On the night"), tr("What each cook does now and next"),
+                    QKeySequence(u"Ctrl+4"_s));
 
     menu = bar.addMenu(tr("&View"));
     zoomIn = add(menu, tr("Look &closer"), tr("More room for each hour"), QKeySequence::ZoomIn);

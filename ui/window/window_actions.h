@@ -41,6 +41,7 @@ struct WindowActions
     QAction* takeOffer;
     QAction* layOutAnew;
     QAction* nextClash;
+    QAction* showNight;
     // View
     QAction* zoomIn;
     QAction* zoomOut;

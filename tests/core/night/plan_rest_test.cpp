@@ -46,9 +46,7 @@ TEST(PlanRest, MovesNothingWhileNothingIsLate)
         const auto* on = std::get_if<RestPlan>(&outcome);
         ASSERT_NE(on, nullptr) << toIso(then.now) << " breaks "
                                << brokenIn(*std::get<NoRest>(outcome).plan);
-        EXPECT_THAT(movesOf(*on->plan->formulation, on->plan->schedule, *then.input.layout),
-                    IsEmpty())
-            << toIso(then.now);
+        EXPECT_THAT(movesOf(on->rest, on->plan->schedule), IsEmpty()) << toIso(then.now);
         EXPECT_TRUE(on->rest.passed.empty()) << passedText(on->rest);
     }
 }
@@ -81,7 +79,7 @@ TEST(PlanRest, NeverMovesWhatIsDoneOrUnderWay)
             return;
         }
         const RestOfEvening& rest = plan->rest;
-        const Layout next = layoutWith(rest, plan->plan->schedule, *night.input.layout);
+        const Layout next = layoutWith(rest, plan->plan->schedule);
         for (const auto& [id, report] : night.progress.steps) {
             const TaskIndex task = rest.whole->taskById.at(id);
             if (report.started && rest.facts.steps[task].isBegun()) {
@@ -163,9 +161,9 @@ TEST(PlanRest, MovesOnlyWhatTwelveMinutesPush)
     const RestOutcome outcome = night.planned();
     const RestPlan& plan = found(outcome);
     EXPECT_TRUE(plan.givingWay.isNone());
-    const auto moves = movesOf(*plan.plan->formulation, plan.plan->schedule, *night.input.layout);
+    const auto moves = movesOf(plan.rest, plan.plan->schedule);
     EXPECT_LE(moves.size(), 5U);
-    const std::string words = changesText(*plan.plan, *night.input.layout);
+    const std::string words = changesText(plan.rest, *plan.plan);
     EXPECT_THAT(words, HasSubstr("later"));
     EXPECT_THAT(words, HasSubstr("Serving stays 19:30, 19:55, 20:30 and 21:20."));
 }
@@ -182,7 +180,7 @@ TEST(PlanRest, ServesLaterRatherThanNotAtAll)
     EXPECT_GT(plan.givingWay.servingLater, Minutes{0});
     EXPECT_THAT(givingWayText(*plan.rest.whole, plan.givingWay),
                 HasSubstr("served later than set"));
-    EXPECT_THAT(changesText(*plan.plan, *night.input.layout), HasSubstr(": served at"));
+    EXPECT_THAT(changesText(plan.rest, *plan.plan), HasSubstr(": served at"));
 }
 
 TEST(PlanRest, StopsWhenAsked)

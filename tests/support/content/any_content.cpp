@@ -392,6 +392,8 @@ Progress anyProgress(Random& random)
     if (maybe(random)) {
         progress.steps["soup/plain/1/bake"].done = origin + anyMinutes(random);
         progress.ovens = {{"oven-0", origin, static_cast<int>(random.between(-20, 300))}};
+        progress.givenUp = {"lag:" + anyKey(random), "window:job/receive"};
+        progress.longerHours = anyMinutes(random);
     }
     return progress;
 }
