@@ -2,7 +2,8 @@
 //     solve_problem PROBLEM.json --seconds S [--seed N] [--threads N] [--steps N]
 //         [--trace] [--first]
 // The schedule goes to stdout and nothing else does. --trace writes one line to stderr for each
-// better schedule: milliseconds, cost. --first stops at the first one.
+// better schedule: milliseconds, cost; and for each better bound: "bound", milliseconds, bound.
+// --first stops at the first schedule.
 #include <chrono>
 #include <cstdio>
 #include <cstdlib>
@@ -73,13 +74,19 @@ int run(std::span<char*> arguments)
         return 2;
     }
     std::stop_source stop;
+    std::optional<std::int64_t> bound;
     const auto started = std::chrono::steady_clock::now();
     const auto trace = [&](const PlannerProgress& progress) {
+        const std::chrono::duration<double, std::milli> passed =
+            std::chrono::steady_clock::now() - started;
         if (progress.better && request->trace) {
-            const std::chrono::duration<double, std::milli> passed =
-                std::chrono::steady_clock::now() - started;
             std::fprintf(stderr, "%.1f %lld\n", passed.count(),
                          static_cast<long long>(*progress.better->cost));
+        }
+        if (progress.bound && progress.bound != bound && request->trace) {
+            bound = progress.bound;
+            std::fprintf(stderr, "bound %.1f %lld\n", passed.count(),
+                         static_cast<long long>(*bound));
         }
         if (progress.better && request->first) {
             stop.request_stop();

@@ -11,11 +11,16 @@ namespace suppertide::quick_start {
 
 namespace {
 
+/// Beyond so many possible pairs of cook and work, dealing them out anew takes longer than
+/// planning.
+constexpr std::size_t mostPairs = 1500;
+
 /// Cooks for the fewest sessions, where that can be told.
 void reassignCooks(const PartialPlan& plan, Schedule& schedule)
 {
     const Problem& problem = plan.instance().problem();
-    if (problem.cooks.size() > mostCooks) {
+    if (problem.cooks.size() > mostCooks ||
+        problem.cooks.size() * plan.instance().work.size() > mostPairs) {
         return;
     }
     const Timetable times(problem, schedule);
