@@ -1,16 +1,44 @@
 #include <fmt/format.h>
 
+#include <chrono>
 #include <ostream>
 #include <variant>
 
 #include "app/planning.h"
+#include "core/advice/ways_out.h"
+#include "core/wording/advice_wording.h"
 #include "core/wording/wording.h"
 
 namespace suppertide::app {
 
 namespace {
 
-Exit sayNoPlan(const PlanOutcome& outcome, const VerbContext& context)
+/// To see whether a change helps, and then to make its plan a good one.
+constexpr std::chrono::milliseconds perChange{2000};
+constexpr std::chrono::milliseconds perWayOut{1500};
+
+/// Prints each way out as it is found.
+void sayWaysOut(const PlanInput& input, const VerbContext& context)
+{
+    AdviceRequest request;
+    request.input = input;
+    request.first.wallClock = perChange;
+    request.better.wallClock = perWayOut;
+    context.err << "Looking for a way out…\n";
+    int number = 0;
+    const auto advice = findWaysOut(request, {}, [&](const AdviceProgress& progress) {
+        if (progress.found != nullptr) {
+            context.err << fmt::format("{}. {}\n   {}\n", ++number, changeSentence(*progress.found),
+                                       effectSentence(*progress.found));
+            context.err.flush();
+        }
+    });
+    if (advice && advice->ways.empty()) {
+        context.err << "None was found that helps.\n";
+    }
+}
+
+Exit sayNoPlan(const PlanOutcome& outcome, const PlanInput& input, const VerbContext& context)
 {
     const auto* none = std::get_if<NoPlan>(&outcome);
     if (none == nullptr) {
@@ -20,6 +48,14 @@ Exit sayNoPlan(const PlanOutcome& outcome, const VerbContext& context)
     }
     context.err << (none->isProven ? "This evening cannot be cooked as it stands.\n"
                                    : "No plan was found in time.\n");
+    if (!none->conflict.empty()) {
+        for (const std::string& said :
+             conflictSentences(*none->formulation, *input.occasion, none->conflict)) {
+            context.err << said << '\n';
+        }
+        sayWaysOut(input, context);
+        return Exit::NoPlanInTime;
+    }
     for (const Unplaced& unplaced : none->unplaced) {
         context.err << unplacedSentence(*none->formulation, unplaced.task, unplaced.because)
                     << '\n';
@@ -65,7 +101,7 @@ Exit runPlan(const CommandLine& line, const VerbContext& context)
     }
     const PlanPtr plan = planIn(*outcome);
     if (!plan) {
-        return sayNoPlan(*outcome, context);
+        return sayNoPlan(*outcome, *input, context);
     }
     auto kept = keep(line, *evening, withPlan(*evening->record, *plan));
     if (!kept) {

@@ -122,7 +122,11 @@ std::string dishNameOf(const Formulation& formulation, const DishId& dish)
 }
 
 TimeReader::TimeReader(const Plan& plan, const Occasion& occasion, ReadingStyle style)
-    : calendar_(plan.formulation->calendar), style_(style)
+    : TimeReader(*plan.formulation, occasion, style)
+{}
+
+TimeReader::TimeReader(const Formulation& formulation, const Occasion& occasion, ReadingStyle style)
+    : calendar_(formulation.calendar), style_(style)
 {
     if (!occasion.courses.empty()) {
         day_ = occasion.courses.front().serving.date;

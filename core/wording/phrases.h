@@ -33,6 +33,7 @@ class TimeReader
 {
 public:
     TimeReader(const Plan& plan, const Occasion& occasion, ReadingStyle style);
+    TimeReader(const Formulation& formulation, const Occasion& occasion, ReadingStyle style);
 
     [[nodiscard]] std::string at(PlanTime time) const;
     /// "from 17:40 to 18:10"; "at 17:40" if empty. The end's day is named only if it is another.

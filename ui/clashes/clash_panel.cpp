@@ -7,6 +7,7 @@
 #include <QVBoxLayout>
 
 #include "ui/clashes/clash_delegate.h"
+#include "ui/clashes/ways_panel.h"
 
 namespace suppertide::ui {
 
@@ -15,7 +16,7 @@ using namespace Qt::StringLiterals;
 ClashPanel::ClashPanel(const Theme& theme, QWidget* parent)
     : QWidget(parent), items_(new ClashItems(this)), delegate_(new ClashDelegate(theme, this)),
       heading_(new QLabel(tr("Clashes"), this)), summary_(new QLabel(this)),
-      quiet_(new QLabel(this)), view_(new QListView(this))
+      quiet_(new QLabel(this)), view_(new QListView(this)), ways_(new WaysPanel(theme, this))
 {
     view_->setObjectName(u"clashes"_s);
     view_->setAccessibleName(tr("Clashes of the plan"));
@@ -36,13 +37,18 @@ ClashPanel::ClashPanel(const Theme& theme, QWidget* parent)
     title->addWidget(heading_);
     title->addWidget(summary_);
     title->addStretch();
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(10, 4, 4, 2);
+    auto* column = new QVBoxLayout;
     column->setSpacing(4);
     column->addLayout(title);
     column->addWidget(quiet_);
     column->addWidget(view_, 1);
     column->addStretch();
+    auto* across = new QHBoxLayout(this);
+    across->setContentsMargins(10, 4, 4, 2);
+    across->setSpacing(12);
+    across->addLayout(column, 2);
+    across->addWidget(ways_, 3);
+    ways_->hide();
 
     const auto activate = [this](const QModelIndex& index) {
         Q_EMIT clashActivated(numberAt(index));
@@ -79,6 +85,7 @@ void ClashPanel::setTheme(const Theme& theme)
     heading_->setFont(theme.font(TypeRole::Heading));
     summary_->setFont(theme.font(TypeRole::Secondary));
     quiet_->setFont(theme.font(TypeRole::Control));
+    ways_->setTheme(theme);
     view_->doItemsLayout();
 }
 

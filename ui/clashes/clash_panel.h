@@ -1,5 +1,6 @@
 // ClashPanel: the list of clashes at the foot. A click or Enter goes there on the timeline; the row
-// under the pointer or with the focus is pointed at. Without clashes it says so.
+// under the pointer or with the focus is pointed at. Without clashes it says so. Beside it are the
+// ways out of the clash that was gone to.
 #pragma once
 
 #include <QWidget>
@@ -16,6 +17,7 @@ class QListView;
 namespace suppertide::ui {
 
 class ClashDelegate;
+class WaysPanel;
 
 class ClashPanel : public QWidget
 {
@@ -28,6 +30,8 @@ public:
     void setRows(std::vector<ClashRow> rows, const QString& quiet);
     void setTheme(const Theme& theme);
     void showClash(int number);
+    /// Beside the list; hidden until it has something to show.
+    [[nodiscard]] WaysPanel& ways() { return *ways_; }
     [[nodiscard]] const std::vector<ClashRow>& rows() const { return items_->rows(); }
 
 Q_SIGNALS:
@@ -48,6 +52,7 @@ private:
     QLabel* summary_;
     QLabel* quiet_;
     QListView* view_;
+    WaysPanel* ways_;
 };
 
 } // namespace suppertide::ui

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "ui/timeline/target_box.h"
 #include "ui/timeline/timeline_accessible.h"
 #include "ui/timeline/timeline_parts.h"
 
@@ -49,6 +50,25 @@ void TimelineView::focusTarget(const Target& target)
             apply(state_.show({serving->time, serving->time}));
         }
     }
+}
+
+QPoint TimelineView::placeBeside(const Target& target) const
+{
+    const auto box = boxOfTarget(state_.scene(), state_.geometry(), target);
+    return box ? QPointF{box->left, box->bottom}.toPoint() : paintedArea().center();
+}
+
+QPoint TimelineView::besideTask(const QString& taskId) const
+{
+    const std::string id = taskId.toStdString();
+    const auto* focused = std::get_if<BlockTarget>(&marks_.focused);
+    if (focused != nullptr && focused->id == id) {
+        return mapToGlobal(placeBeside(*focused));
+    }
+    const SceneBlock* block = findBlock(state_.scene(), id);
+    const bool isDrawn = block != nullptr && !block->places.empty();
+    return mapToGlobal(isDrawn ? placeBeside(BlockTarget{id, block->places.front().lane})
+                               : paintedArea().center());
 }
 
 void TimelineView::moveFocusedBy(int steps)
@@ -140,6 +160,12 @@ bool TimelineView::actWithKey(const QKeyEvent& event)
     case Qt::Key_P:
         if (block != nullptr && event.modifiers() == Qt::NoModifier) {
             Q_EMIT pinRequested(id);
+            return true;
+        }
+        return false;
+    case Qt::Key_W:
+        if (block != nullptr && event.modifiers() == Qt::NoModifier) {
+            Q_EMIT whyRequested(id);
             return true;
         }
         return false;

@@ -313,8 +313,7 @@ void TimelineView::contextMenuEvent(QContextMenuEvent* event)
     QPoint at = event->pos();
     if (isByKey) {
         // The event knows but the widget: the menu belongs beside what has the focus.
-        const auto box = boxOfTarget(state_.scene(), state_.geometry(), target);
-        at = box ? QPointF{box->left, box->bottom}.toPoint() : paintedArea().center();
+        at = placeBeside(target);
     }
     Q_EMIT menuRequested(target, state_.geometry().timeAt(at.x()), mapToGlobal(at));
 }

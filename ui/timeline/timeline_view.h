@@ -54,6 +54,8 @@ public:
     void showTask(const QString& taskId);
     void focusTarget(const Target& target);
     void moveFocusedBy(int steps);
+    /// Under a step's block, for what is said of it; on the screen.
+    [[nodiscard]] QPoint besideTask(const QString& taskId) const;
 
     /// What is said while the scene has no blocks, and the one button under it.
     void setEmptyNote(const QString& sentence, const QString& button);
@@ -82,6 +84,7 @@ Q_SIGNALS:
     void variantLeft();
 
     void pinRequested(const QString& taskId);
+    void whyRequested(const QString& taskId);
     void removeRequested(const QString& taskId);
     void clashActivated(int number);
     void menuRequested(const suppertide::ui::Target& target, suppertide::PlanTime time,
@@ -117,6 +120,7 @@ private:
     void placeParts();
     void retext();
     void setMarks(const Marks& marks);
+    [[nodiscard]] QPoint placeBeside(const Target& target) const;
     [[nodiscard]] Target targetUnder(const QPointF& position);
     void hoverAt(const QPointF& position);
     void showHoverCard();

@@ -33,6 +33,8 @@ MainWindow::Parts::Parts(MainWindow& window, Document& document, ApplicationThem
       presenter(new TimelinePresenter(document, plan, *timeline, clock, &window)),
       pages(new PageTabs(document, plan, presenter->looks(), asks, clock, theme.theme(), nullptr)),
       planning(new Planning(document, plan, &window)),
+      advising(new Advising(document, plan, clashes->ways(), &window)),
+      why(new WhyAsking(document, plan, theme, window)),
       desk(new OccasionDesk(document, asks, clock, &window)), said(new QLabel(&window)),
       figures(new QLabel(&window)), saved(new QLabel(&window))
 {
@@ -126,6 +128,7 @@ void MainWindow::connectTimeline()
             [this](const PlanPtr& plan) { showClashes(plan ? plan : parts_->plan.plan()); });
     connect(&view, &TimelineView::clashActivated, this,
             [this](int number) { parts_->clashes->showClash(number); });
+    connect(&view, &TimelineView::whyRequested, this, &MainWindow::askWhy);
     connect(&view, &TimelineView::emptyNoteTriggered, this, [this] {
         if (openOccasion(document_.library())) {
             parts_->pages->showMenu();
@@ -159,6 +162,7 @@ void MainWindow::connectPlanning()
     connect(&head, &HeadBar::offerTaken, &planning, &Planning::take);
     connect(&planning, &Planning::said, this, &MainWindow::say);
     connect(&planning, &Planning::runningChanged, this, [this] { showHead(); });
+    connect(&planning, &Planning::impossible, parts_->advising, &Advising::lookForDinner);
     connect(&planning, &Planning::offered, this, [this](const PlanPtr& offer) {
         parts_->head->showOffer(offer != nullptr);
         parts_->actions.takeOffer->setEnabled(offer != nullptr);
@@ -181,7 +185,11 @@ void MainWindow::connectPlanning()
 
 void MainWindow::connectPanels()
 {
-    connect(parts_->clashes, &ClashPanel::clashActivated, this, &MainWindow::goToClash);
+    connect(parts_->clashes, &ClashPanel::clashActivated, this, [this](int number) {
+        goToClash(number);
+        parts_->advising->lookFor(number);
+    });
+    connect(parts_->advising, &Advising::said, this, &MainWindow::say);
     connect(parts_->clashes, &ClashPanel::clashPointedAt, this, [this](int number) {
         parts_->timeline->pointAtClash(number == 0 ? std::nullopt : std::optional(number));
     });

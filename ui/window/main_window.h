@@ -49,6 +49,7 @@ private:
     void openRecipe(const QString& recipe);
     void newRecipe();
     void popUpForTarget(const Target& target, const QPoint& global);
+    void askWhy(const QString& taskId);
     void popUpForRecipe(const DraggedVariant& variant, const QPoint& global);
     void copyRecipe(const QString& recipe);
     void deleteRecipe(const QString& recipe);

@@ -57,6 +57,8 @@ void MainWindow::connectActions()
     });
     connect(actions.pin, &QAction::triggered, this,
             [this] { parts_->presenter->pin(parts_->timeline->selected()); });
+    connect(actions.whyHere, &QAction::triggered, this,
+            [this] { askWhy(parts_->timeline->selected()); });
     connect(actions.removeDish, &QAction::triggered, this,
             [this] { parts_->presenter->removeDishOf(parts_->timeline->selected()); });
     connect(actions.addCourse, &QAction::triggered, this, [this] {
@@ -89,6 +91,7 @@ void MainWindow::connectActions()
             number = number % count + 1;
             parts_->clashes->showClash(number);
             goToClash(number);
+            parts_->advising->lookFor(number);
         }
     });
 }
@@ -223,6 +226,7 @@ void MainWindow::popUpForTarget(const Target& target, const QPoint& global)
         const bool isPinned = record && record->layout.pinned.contains(block->id);
         menu.addAction(isPinned ? tr("Let go") : tr("Pin here"), this,
                        [this, id] { parts_->presenter->pin(id); });
+        menu.addAction(tr("Why here?"), this, [this, id] { askWhy(id); });
         if (task && plan->formulation->tasks[*task].recipe) {
             const QString recipe =
                 QString::fromStdString(plan->formulation->tasks[*task].recipe->text());
@@ -242,6 +246,15 @@ void MainWindow::popUpForTarget(const Target& target, const QPoint& global)
         menu.addAction(parts_->actions.zoomQuarters);
     }
     menu.exec(global);
+}
+
+void MainWindow::askWhy(const QString& taskId)
+{
+    if (taskId.isEmpty()) {
+        say(tr("Choose a step on the timeline first."));
+        return;
+    }
+    parts_->why->ask(taskId, parts_->timeline->besideTask(taskId));
 }
 
 void MainWindow::popUpForRecipe(const DraggedVariant& variant, const QPoint& global)

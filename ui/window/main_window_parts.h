@@ -3,12 +3,14 @@
 
 #include "ui/document/open_plan.h"
 #include "ui/timeline/hit_test.h"
+#include "ui/window/advising.h"
 #include "ui/window/head_bar.h"
 #include "ui/window/main_window.h"
 #include "ui/window/occasion_desk.h"
 #include "ui/window/page_tabs.h"
 #include "ui/window/planning.h"
 #include "ui/window/timeline_presenter.h"
+#include "ui/window/why_asking.h"
 #include "ui/window/window_actions.h"
 
 class QLabel;
@@ -37,6 +39,8 @@ struct MainWindow::Parts
     TimelinePresenter* presenter;
     PageTabs* pages;
     Planning* planning;
+    Advising* advising;
+    WhyAsking* why;
     OccasionDesk* desk;
     QLabel* said;
     QLabel* figures;

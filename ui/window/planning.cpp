@@ -4,6 +4,7 @@
 #include <utility>
 #include <variant>
 
+#include "core/wording/advice_wording.h"
 #include "core/wording/wording.h"
 #include "ui/models/layout_edits.h"
 #include "ui/models/plan_figures_text.h"
@@ -110,6 +111,18 @@ void Planning::finish(const PlanOutcome& outcome, quint64 /*revision*/)
 {
     Q_EMIT runningChanged(false);
     if (const auto* none = std::get_if<NoPlan>(&outcome)) {
+        if (const OccasionPtr record = openOccasion(document_.library());
+            record && !none->conflict.empty() && document_.state()->revision == revision_) {
+            QStringList why;
+            for (const std::string& sentence :
+                 conflictSentences(*none->formulation, record->occasion, none->conflict)) {
+                why.push_back(QString::fromStdString(sentence));
+            }
+            Q_EMIT said(tr("This evening cannot be cooked as it stands. At the foot is why, and "
+                           "what would help."));
+            Q_EMIT impossible(why);
+            return;
+        }
         QString reasons;
         for (const Unplaced& unplaced : none->unplaced) {
             reasons += QLatin1Char(' ') + QString::fromStdString(unplacedSentence(

@@ -5,6 +5,7 @@
 
 #include <QObject>
 #include <QString>
+#include <QStringList>
 
 #include "ui/document/document.h"
 #include "ui/document/open_plan.h"
@@ -34,6 +35,8 @@ Q_SIGNALS:
     void runningChanged(bool isRunning);
     void offered(const suppertide::PlanPtr& plan);
     void said(const QString& words);
+    /// There is no plan, proven; why, a sentence each.
+    void impossible(const QStringList& reasons);
 
 private:
     void progress(const PlanProgress& progress);

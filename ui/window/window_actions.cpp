@@ -90,7 +90,11 @@ WindowActions::WindowActions(QMenuBar& bar, QUndoStack& undo, QObject* parent)
     menu->addSeparator();
     layOutAnew = add(menu, tr("&Lay out anew"),
                      tr("All that is not pinned starts as late as it can, whatever clashes"));
-    nextClash = add(menu, tr("&Next clash"), tr("Go to the next clash"), QKeySequence(u"F8"_s));
+    nextClash = add(menu, tr("&Next clash"), tr("Go to the next clash, and look for ways out"),
+                    QKeySequence(u"F8"_s));
+    whyHere = add(menu, tr("&Why here?"),
+                  tr("What keeps the chosen step from being earlier, and from being later"),
+                  QKeySequence(u"F9"_s));
     showNight = add(menu, tr("&On the night"), tr("What each cook does now and next"),
                     QKeySequence(u"Ctrl+4"_s));
 

@@ -41,6 +41,7 @@ struct WindowActions
     QAction* takeOffer;
     QAction* layOutAnew;
     QAction* nextClash;
+    QAction* whyHere;
     QAction* showNight;
     // View
     QAction* zoomIn;

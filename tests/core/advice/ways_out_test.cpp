@@ -1,0 +1,284 @@
+// Ways out of small suppers: each kind where it helps, each planned and judged, cheapest first, and
+// nothing that has no bearing on the conflict.
+#include <gmock/gmock.h>
+
+#include "core/advice/candidates.h"
+#include "core/advice/requirement.h"
+#include "core/plan/lay_out.h"
+#include "tests/core/advice/advice_suppers.h"
+
+namespace suppertide {
+namespace {
+
+using test::adviceFor;
+using test::adviceForClash;
+using test::findWay;
+using test::inOven;
+using test::recipeInOrder;
+using test::step;
+using test::Supper;
+
+Advice found(const AdviceRequest& request)
+{
+    auto advice = findWaysOut(request);
+    EXPECT_TRUE(advice);
+    return advice ? *std::move(advice) : Advice{};
+}
+
+/// All that an offered way out promises.
+void expectHonest(const Advice& advice)
+{
+    std::int64_t last = 0;
+    for (const WayOut& way : advice.ways) {
+        const auto formulation = formulate(way.after);
+        ASSERT_TRUE(formulation);
+        const PlanPtr plan =
+            judgePlan(*formulation, way.after, layOut(**formulation, *way.after.layout));
+        EXPECT_TRUE(plan->holds());
+        EXPECT_EQ(plan->schedule, way.plan->schedule);
+        EXPECT_GE(way.points, last);
+        last = way.points;
+    }
+}
+
+TEST(WaysOut, ServeLaterByAsLittleAsHelps)
+{
+    const Advice advice = found(adviceFor(test::custardTooLate()));
+    EXPECT_FALSE(advice.conflict.empty());
+    expectHonest(advice);
+    const WayOut* way = findWay<ServeLater>(advice);
+    ASSERT_NE(way, nullptr);
+    // From 11:30: in 1, baked 40, out 1, chilled 240, turned out 5 minutes: 16:17, so 16:20.
+    const auto& moves = std::get<ServeLater>(way->changes.front()).moves;
+    ASSERT_EQ(moves.size(), 1U);
+    EXPECT_EQ(moves.front().to.clock, (ClockTime{16, 20}));
+}
+
+TEST(WaysOut, LetACookComeEarlierByNoMoreThanIsUsed)
+{
+    const Advice advice = found(adviceFor(test::custardTooLate()));
+    const WayOut* way = findWay<FreeCook>(advice);
+    ASSERT_NE(way, nullptr);
+    const auto& change = std::get<FreeCook>(way->changes.front());
+    EXPECT_EQ(change.to.clock, (ClockTime{11, 30}));
+    // 15:00 less 287 minutes is 10:13; chilled for up to an hour more it may be earlier.
+    EXPECT_LE(change.from.clock, (ClockTime{10, 10}));
+    EXPECT_GE(change.from.clock, (ClockTime{8, 30}));
+}
+
+TEST(WaysOut, LeaveAloneWhatTheConflictDoesNotTouch)
+{
+    Supper supper = test::custardTooLate();
+    supper.occasion.houseJobs.push_back({HouseJobId{"table"},
+                                         "Lay the table",
+                                         20_min,
+                                         handsOn,
+                                         {{2027, 6, 19}, {12, 0}},
+                                         {{2027, 6, 19}, {14, 0}},
+                                         std::nullopt});
+    const Advice advice = found(adviceFor(supper));
+    EXPECT_EQ(findWay<DropJob>(advice), nullptr);
+    EXPECT_EQ(findWay<Borrow>(advice), nullptr);
+}
+
+/// Two things on one blender at one time, both to be served at once.
+Supper oneBlender(Minutes standing)
+{
+    Supper supper;
+    supper.kitchen.appliances = {{KitchenItemId{"blender"}, "Blender", "blender"}};
+    supper.addCook("Jory");
+    for (const char* name : {"Soup", "Sauce"}) {
+        const std::string deed = std::string("Blend the ") + name;
+        Recipe recipe = recipeInOrder(name, {test::with(step(deed, 20_min), ApplianceUse{"blender"})});
+        recipe.common.waits.push_back(test::waitBetween("stands", deed, "", 0_min, standing));
+        supper.serve(recipe);
+    }
+    return supper;
+}
+
+TEST(WaysOut, ArrangeAnewWhereThatIsEnough)
+{
+    const AdviceRequest request = adviceForClash(oneBlender(60_min));
+    ASSERT_TRUE(request.clash);
+    const Advice advice = found(request);
+    EXPECT_TRUE(advice.conflict.empty());
+    expectHonest(advice);
+    ASSERT_FALSE(advice.ways.empty());
+    EXPECT_NE(findWay<PlanAnew>(advice), nullptr);
+    EXPECT_FALSE(findWay<PlanAnew>(advice)->moved.empty());
+    // Nobody borrows a blender where blending one of them earlier does.
+    EXPECT_EQ(advice.ways.front().changes.front().index(), EveningChange{PlanAnew{}}.index());
+}
+
+TEST(WaysOut, BorrowOneMoreWhereTheOneThereIsCannotDo)
+{
+    const Advice advice = found(adviceFor(oneBlender(10_min)));
+    EXPECT_FALSE(advice.conflict.empty());
+    expectHonest(advice);
+    const WayOut* way = findWay<Borrow>(advice);
+    ASSERT_NE(way, nullptr);
+    EXPECT_EQ(std::get<Borrow>(way->changes.front()).name, "blender");
+    EXPECT_EQ(way->after.kitchen->appliances.size(), 2U);
+}
+
+/// More work in the last half hour than one cook can do.
+Supper tooMuchAtOnce()
+{
+    Supper supper;
+    for (const char* name : {"Fish", "Greens"}) {
+        const std::string deed = std::string("Fry the ") + name;
+        Recipe recipe = recipeInOrder(name, {step(deed, 20_min)});
+        recipe.common.waits.push_back(test::waitBetween("stays crisp", deed, "", 0_min, 5_min));
+        supper.serve(recipe);
+    }
+    return supper;
+}
+
+TEST(WaysOut, FindAnotherPairOfHandsForTheMinutesThatCount)
+{
+    const Advice advice = found(adviceFor(tooMuchAtOnce()));
+    EXPECT_FALSE(advice.conflict.empty());
+    expectHonest(advice);
+    const WayOut* way = findWay<Helper>(advice);
+    ASSERT_NE(way, nullptr);
+    const auto& change = std::get<Helper>(way->changes.front());
+    const auto minutes = [](const ClockTime& time) { return time.hour * 60 + time.minute; };
+    EXPECT_LE(minutes(change.to.clock) - minutes(change.from.clock), 30);
+    EXPECT_GE(minutes(change.from.clock), 19 * 60);
+}
+
+TEST(WaysOut, UnpinWhatIsPinnedWhereItCannotBe)
+{
+    Supper supper;
+    Recipe gratin = recipeInOrder("Gratin", {inOven("Bake the gratin", 60_min, 150_degC)});
+    supper.serve(gratin);
+    supper.pin("gratin/*/bake-the-gratin.in", 19, 0);
+    const Advice advice = found(adviceFor(supper));
+    expectHonest(advice);
+    const WayOut* way = findWay<Unpin>(advice);
+    ASSERT_NE(way, nullptr);
+    EXPECT_TRUE(way->after.layout->pinned.empty());
+    EXPECT_FALSE(way->before.layout->pinned.empty());
+}
+
+TEST(WaysOut, TakeTheMethodThatWasNotFixed)
+{
+    Supper supper;
+    supper.kitchen.ovens.clear();
+    Recipe roots = test::recipe("Roots", {});
+    MethodChoice how;
+    how.id = MethodChoiceId{"how"};
+    how.name = "how the roots are cooked";
+    Method oven{MethodId{"oven"}, "in the oven", 0, {}};
+    oven.part.steps = {inOven("Roast the roots", 40_min, 220_degC)};
+    Method pan{MethodId{"pan"}, "in a pan", 0, {}};
+    pan.part.steps = {step("Fry the roots", 25_min)};
+    how.methods = {oven, pan};
+    roots.methods = {how};
+    supper.serve(roots).methods[how.id] = oven.id;
+    const Advice advice = found(adviceFor(supper));
+    expectHonest(advice);
+    const WayOut* way = findWay<TakeMethod>(advice);
+    ASSERT_NE(way, nullptr);
+    EXPECT_EQ(std::get<TakeMethod>(way->changes.front()).to, pan.id);
+}
+
+TEST(WaysOut, DropTheHouseJobThatTakesTheHands)
+{
+    Supper supper = tooMuchAtOnce();
+    supper.recipes.clear();
+    supper.occasion.courses.front().dishes.clear();
+    Recipe fish = recipeInOrder("Fish", {step("Fry the fish", 20_min)});
+    fish.common.waits.push_back(test::waitBetween("stays crisp", "Fry the fish", "", 0_min, 5_min));
+    supper.serve(fish);
+    supper.occasion.houseJobs.push_back({HouseJobId{"shower"},
+                                         "Shower",
+                                         25_min,
+                                         undivided,
+                                         {{2027, 6, 19}, {19, 0}},
+                                         {{2027, 6, 19}, {19, 30}},
+                                         std::nullopt});
+    const Advice advice = found(adviceFor(supper));
+    expectHonest(advice);
+    const WayOut* way = findWay<DropJob>(advice);
+    ASSERT_NE(way, nullptr);
+    EXPECT_TRUE(way->after.occasion->houseJobs.empty());
+}
+
+TEST(WaysOut, GiveTheGuestAVariantThatSuits)
+{
+    Supper supper;
+    Guest& fay = supper.addGuest("Fay", {Substance::Almond});
+    const GuestId guest = fay.id;
+    Recipe soup = recipeInOrder("Soup", {step("Stir the soup", 10_min)});
+    soup.common.lines = {test::ingredient("peas", {})};
+    Variant nuts = soup.variants.front();
+    nuts.id = VariantId{"almonds"};
+    nuts.name = "with almonds";
+    nuts.adds.lines = {test::ingredient("almonds", {Substance::Almond})};
+    soup.variants.insert(soup.variants.begin(), nuts);
+    Dish& dish = supper.serve(soup, 1);
+    dish.mix.front().guests = {guest};
+    AdviceRequest request = adviceForClash(supper);
+    ASSERT_TRUE(request.clash);
+    ASSERT_EQ(request.clash->kind, ClashKind::Allergen);
+    const Advice advice = found(request);
+    expectHonest(advice);
+    const WayOut* way = findWay<GiveVariant>(advice);
+    ASSERT_NE(way, nullptr);
+    EXPECT_EQ(std::get<GiveVariant>(way->changes.front()).to, VariantId{"plain"});
+}
+
+TEST(WaysOut, AreTheSameEachTime)
+{
+    const Advice one = found(adviceFor(test::custardTooLate()));
+    const Advice two = found(adviceFor(test::custardTooLate()));
+    ASSERT_EQ(one.ways.size(), two.ways.size());
+    for (std::size_t i = 0; i < one.ways.size(); ++i) {
+        EXPECT_EQ(one.ways[i].changes, two.ways[i].changes);
+        EXPECT_EQ(one.ways[i].plan->schedule, two.ways[i].plan->schedule);
+    }
+}
+
+TEST(WaysOut, StopAtOnce)
+{
+    std::stop_source source;
+    source.request_stop();
+    const auto advice = findWaysOut(adviceFor(test::custardTooLate()), source.get_token());
+    ASSERT_TRUE(advice);
+    EXPECT_TRUE(advice->ways.empty());
+    EXPECT_LE(advice->tried, 1U);
+}
+
+TEST(WaysOut, AreToldAsTheyAreFound)
+{
+    std::vector<std::size_t> tried;
+    const auto advice =
+        findWaysOut(adviceFor(test::custardTooLate()), {}, [&](const AdviceProgress& progress) {
+            if (progress.found != nullptr) {
+                tried.push_back(progress.tried);
+            }
+        });
+    ASSERT_TRUE(advice);
+    EXPECT_EQ(tried.size(), advice->ways.size());
+    EXPECT_TRUE(std::ranges::is_sorted(tried));
+}
+
+TEST(Touching, IsOfWhatTheConflictNamesAlone)
+{
+    const Supper supper = test::custardTooLate();
+    const Problem before = supper.formulated()->problem;
+    const auto outcome = makePlan({supper.input(), test::enough()});
+    const auto* none = std::get_if<NoPlan>(&*outcome);
+    ASSERT_NE(none, nullptr);
+    ASSERT_FALSE(none->conflict.empty());
+    Supper colder = supper;
+    colder.kitchen.coldPlaces.push_back({KitchenItemId{"box"}, "Box", ColdKind::Fridge, litres(9)});
+    EXPECT_FALSE(touches(before, none->conflict, colder.formulated()->problem));
+    Supper later = supper;
+    later.occasion.courses.front().serving.clock = {16, 0};
+    EXPECT_TRUE(touches(before, none->conflict, later.formulated()->problem));
+}
+
+} // namespace
+} // namespace suppertide

@@ -1,0 +1,50 @@
+#include "ui/window/why_asking.h"
+
+#include "core/wording/advice_wording.h"
+#include "ui/models/layout_edits.h"
+
+namespace suppertide::ui {
+
+WhyAsking::WhyAsking(Document& document, OpenPlan& plan, ApplicationTheme& theme, QWidget& window)
+    : QObject(&window), document_(document), plan_(plan), theme_(theme), window_(window),
+      job_(new WhyJob(this))
+{
+    connect(job_, &WhyJob::answered, this, &WhyAsking::answer);
+}
+
+void WhyAsking::ask(const QString& taskId, const QPoint& global)
+{
+    const PlanPtr plan = plan_.isCurrent() ? plan_.plan() : nullptr;
+    const auto input = planInputOf(document_.library());
+    const auto task = plan ? findTask(*plan, taskId.toStdString()) : std::nullopt;
+    if (!input || !task || !plan->schedule.starts[*task]) {
+        return;
+    }
+    if (card_) {
+        card_->close();
+    }
+    card_ = new WhyCard(theme_.theme(), QString::fromStdString(taskText(*plan, *task)), &window_);
+    connect(card_, &QObject::destroyed, job_, &WhyJob::drop);
+    card_->say({tr("Looking…")});
+    card_->showAt(global);
+    job_->ask(plan, *input, *task);
+}
+
+void WhyAsking::answer(const WhyHere& why, const PlanPtr& plan)
+{
+    const OccasionPtr record = openOccasion(document_.library());
+    if (!card_ || !record) {
+        return;
+    }
+    QStringList sentences;
+    for (const std::string& sentence :
+         {earlierSentence(why, *plan, record->occasion),
+          laterSentence(why, *plan, record->occasion), alongSentence(why)}) {
+        if (!sentence.empty()) {
+            sentences.push_back(QString::fromStdString(sentence));
+        }
+    }
+    card_->say(sentences);
+}
+
+} // namespace suppertide::ui
