@@ -89,7 +89,8 @@ Supper oneBlender(Minutes standing)
     supper.addCook("Jory");
     for (const char* name : {"Soup", "Sauce"}) {
         const std::string deed = std::string("Blend the ") + name;
-        Recipe recipe = recipeInOrder(name, {test::with(step(deed, 20_min), ApplianceUse{"blender"})});
+        Recipe recipe =
+            recipeInOrder(name, {test::with(step(deed, 20_min), ApplianceUse{"blender"})});
         recipe.common.waits.push_back(test::waitBetween("stands", deed, "", 0_min, standing));
         supper.serve(recipe);
     }
