@@ -1,4 +1,5 @@
 // Ways out and “Why here?” on threads of their own, on the demo.
+#include <QCoreApplication>
 #include <QTest>
 
 #include <gtest/gtest.h>
@@ -28,7 +29,16 @@ AdviceRequest requestFor(const LaidOut& evening)
     return request;
 }
 
-TEST(AdviceJob, TellsAWayOutAndThatItIsDone)
+/// With an event loop.
+class AdviceJobTest : public testing::Test
+{
+private:
+    int argumentCount_ = 0;
+    QCoreApplication application_{argumentCount_, nullptr};
+};
+using WhyJobTest = AdviceJobTest;
+
+TEST_F(AdviceJobTest, TellsAWayOutAndThatItIsDone)
 {
     const LaidOut evening(demoLibrary());
     ASSERT_FALSE(evening.plan->clashes.empty());
@@ -46,7 +56,7 @@ TEST(AdviceJob, TellsAWayOutAndThatItIsDone)
     EXPECT_EQ(finished, std::vector<std::size_t>{1});
 }
 
-TEST(AdviceJob, TellsNothingOfWhatWasDropped)
+TEST_F(AdviceJobTest, TellsNothingOfWhatWasDropped)
 {
     const LaidOut evening(demoLibrary());
     AdviceJob job;
@@ -66,7 +76,7 @@ TEST(AdviceJob, TellsNothingOfWhatWasDropped)
     EXPECT_EQ(told, 0);
 }
 
-TEST(WhyJob, AnswersTheLastQuestion)
+TEST_F(WhyJobTest, AnswersTheLastQuestion)
 {
     const LaidOut evening(demoLibrary());
     WhyJob job;
