@@ -2,23 +2,24 @@
 """Measures the planner over sets of problems, as a table.
 
     planner_sets.py SOLVE_PROBLEM FOLDER [FOLDER ...] --seconds S [--published DIR] [--every N]
-        [--seed N] [--threads N] [--judge JUDGE_PROBLEM] [--peer PROGRAM] [--open]
+        [--seed N] [--threads N] [--judge JUDGE_PROBLEM] [--peer "PROGRAM WORD …"] [--open]
 
 SOLVE_PROBLEM is the program of that name from a release build. FOLDERs and --published: see
 planner_runs.py. --every 3 takes each third problem. --judge has every schedule judged by the
-checker's own program. --peer names another program that is called in the same way, and whose row
-follows. --open lists what was left open.
+checker's own program. --peer names another program, with words of its own, that is called in the
+same way and whose row follows; there may be several. --open lists what was left open.
 
 Closed: proven optimal or infeasible. Gap: of what was found, mean of (cost − bound) / cost. Planted:
 of those with a planted schedule, how many cost no more. A contradiction with a published or planted
 value, or a schedule that breaks something, is listed and makes the exit status 1.
 """
 import argparse
+import json
 import pathlib
+import shlex
 import subprocess
 import sys
 import tempfile
-import json
 
 import planner_runs as runs
 
@@ -36,7 +37,7 @@ def parsed():
     parser.add_argument("--seed", type=int, default=1)
     parser.add_argument("--threads", type=int, default=1)
     parser.add_argument("--judge", type=pathlib.Path)
-    parser.add_argument("--peer", type=pathlib.Path)
+    parser.add_argument("--peer", action="append", default=[])
     parser.add_argument("--open", action="store_true")
     return parser.parse_args()
 
@@ -67,14 +68,15 @@ def against_planted(run, planted):
     return ""
 
 
-def measure(arguments, program, folder):
+def measure(arguments, program, words, folder):
     """The row of one set for one program, and what is wrong or open."""
     published = runs.published_of(folder, arguments.published)
     problems = runs.problems_of(folder, arguments.every)
     done, wrong, left, met, planted_costs = [], [], [], 0, 0
     for problem in problems:
         name = runs.name_of(problem)
-        run = runs.planned(program, problem, arguments.seconds, arguments.seed, arguments.threads)
+        run = runs.planned(program, problem, arguments.seconds, arguments.seed, arguments.threads,
+                           words)
         planted = runs.planted_of(problem)
         done.append(run)
         if run.found and "cost" in planted:
@@ -90,7 +92,7 @@ def measure(arguments, program, folder):
     found = [run for run in done if run.found]
     first = runs.middle([run.first for run in done])
     gap = runs.mean([run.gap for run in found])
-    return [folder.name, program.name, count,
+    return [folder.name, " ".join([pathlib.Path(program).name, *words]), count,
             runs.share(sum(run.closed for run in done), count),
             sum(run.status == "optimal" for run in done),
             sum(run.status == "infeasible" for run in done), len(found),
@@ -109,11 +111,11 @@ def main():
     faults = []
     opened = []
     for folder in arguments.folders:
-        for program in filter(None, (arguments.program, arguments.peer)):
-            cells, wrong, left = measure(arguments, program, folder)
+        for program, *words in ([arguments.program], *map(shlex.split, arguments.peer)):
+            cells, wrong, left = measure(arguments, program, words, folder)
             runs.row(cells)
-            faults += [f"{folder.name}, {program.name}, {fault}" for fault in wrong]
-            opened += [f"{folder.name}, {program.name}, {each}" for each in left]
+            faults += [f"{folder.name}, {cells[1]}, {fault}" for fault in wrong]
+            opened += [f"{folder.name}, {cells[1]}, {each}" for each in left]
     if arguments.open and opened:
         print("\nopen:\n" + "\n".join(opened))
     if faults:

@@ -6,6 +6,9 @@ namespace suppertide::exact {
 
 Branching::Branching(const Model& model) : model_(&model)
 {
+    if (!model.isSupported()) {
+        return;
+    }
     const Problem& problem = model.problem();
     std::vector<bool> chosen(model.engine().trail().views() / 2, false);
     const auto choose = [&](Literal literal) {

@@ -4,7 +4,7 @@
 
 #include "core/check/check.h"
 #include "core/planner/planner.h"
-#include "tests/core/planner/random_evening.h"
+#include "tests/support/problem/random_evening.h"
 #include "tests/support/problem/small_problem.h"
 
 namespace suppertide {

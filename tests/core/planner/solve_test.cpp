@@ -410,4 +410,15 @@ TEST(Solve, ProvesNothingFromATaskThatNeedNotBe)
     EXPECT_EQ(planned(made.problem).schedule.cost, 7);
 }
 
+// Two thousand years of minutes are more than the engine reckons with.
+TEST(Solve, PlansWhatIsTooLargeForTheEngine)
+{
+    SmallProblem made(1'000'000'000);
+    const TaskIndex roast = made.work("roast", 30);
+    const TaskIndex braise = made.work("braise", 40);
+    made.cook("c");
+    made.problem.choices.push_back({"m", {{"a", {roast}, 3}, {"b", {braise}, 2}}});
+    EXPECT_TRUE(planned(made.problem).schedule.cost);
+}
+
 } // namespace suppertide

@@ -9,4 +9,5 @@ suppertide_test(core/planner/exact DEPENDS core/planner core/check tests/support
 # Another solver, for tests only: it says what the best schedule of a tiny problem costs.
 find_package(PkgConfig REQUIRED)
 pkg_check_modules(z3 REQUIRED IMPORTED_TARGET z3)
-suppertide_test(core/planner/oracle DEPENDS core/planner core/check tests/support/problem PkgConfig::z3)
+suppertide_test(core/planner/oracle DEPENDS core/planner core/check core/exchange tests/support/problem PkgConfig::z3)
+suppertide_test(core/planner/fuzz DEPENDS core/planner core/check core/exchange tests/support/problem tests/support/broken)

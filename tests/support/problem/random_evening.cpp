@@ -1,4 +1,4 @@
-#include "tests/core/planner/random_evening.h"
+#include "tests/support/problem/random_evening.h"
 
 #include <algorithm>
 
