@@ -1,4 +1,4 @@
-suppertide_test(core/planner DEPENDS core/planner core/check tests/support/problem)
+suppertide_test(core/planner DEPENDS core/planner core/check core/exchange tests/support/problem)
 suppertide_test(core/planner/quick_start DEPENDS core/planner)
 suppertide_test(core/planner/engine DEPENDS core/planner/engine)
 if(SUPPERTIDE_ASSERT_EXPLANATIONS OR SUPPERTIDE_BUILD STREQUAL "asan")

@@ -165,6 +165,7 @@ void AnyTinyProblem::addOvenDemand(std::size_t number)
     if (random_.oneIn(6)) {
         demand.mode = modeOff;
         demand.acceptLow = static_cast<int>(between(10, 30));
+        demand.acceptHigh = std::max(demand.acceptLow, demand.acceptHigh);
     }
     problem_.ovenDemands.push_back(demand);
 }
