@@ -6,6 +6,7 @@
 #include "core/planner/planner.h"
 #include "tests/support/problem/random_evening.h"
 #include "tests/support/problem/small_problem.h"
+#include "tests/support/problem/tiny_problem.h"
 
 namespace suppertide {
 
@@ -110,6 +111,34 @@ TEST(Solve, NeverGetsWorseWithMoreSteps)
             EXPECT_LE(*longer.schedule.cost, *brief.schedule.cost);
         }
     });
+}
+
+// A search that is stopped, at whatever step, has proven nothing but what it says.
+TEST(Solve, CallsNothingOptimalThatWasStopped)
+{
+    int stopped = 0;
+    int proven = 0;
+    forEachSeed(150, [&](Random& random) {
+        const Problem problem = test::anyTinyProblem(random);
+        const PlannerOutcome whole = solve(problem, withinSteps(20'000));
+        for (std::int64_t steps = 1; steps < 1000; steps = 2 * steps + random.between(0, 2)) {
+            const PlannerOutcome part = solve(problem, withinSteps(steps));
+            stopped += part.stopped ? 1 : 0;
+            EXPECT_FALSE(part.stopped && part.schedule.status == ScheduleStatus::Optimal);
+            if (part.schedule.status == ScheduleStatus::Infeasible) {
+                EXPECT_FALSE(isSchedule(whole.schedule));
+            }
+            if (part.schedule.status == ScheduleStatus::Optimal) {
+                ++proven;
+                EXPECT_EQ(part.schedule.cost, whole.schedule.cost);
+            }
+            if (isSchedule(whole.schedule)) {
+                EXPECT_LE(part.schedule.bound.value_or(0), *whole.schedule.cost);
+            }
+        }
+    });
+    EXPECT_GT(stopped, 100);
+    EXPECT_GT(proven, 100);
 }
 
 TEST(Solve, StopsAtOnceIfAskedBefore)
