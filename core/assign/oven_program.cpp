@@ -90,6 +90,7 @@ private:
     void run(OvenState& state, std::size_t k, PlanTime from, PlanTime until) const;
 
     void extendEmpty(std::size_t k, std::size_t from);
+    void addStaysOn(std::size_t k, std::size_t from);
     void extendOff(std::size_t k, std::size_t from);
     void extendSet(std::size_t k, std::size_t from, int setting);
     void addLateSwitch(std::size_t k, const OvenState& begun, int second);
@@ -110,6 +111,7 @@ void OvenProgramSearch::set(OvenState& state, PlanTime at, std::optional<int> se
         return;
     }
     if (setting) {
+        state.cost.stated += state.setting ? 0 : style_.switchOn;
         if (state.lastSetting && *state.lastSetting != *setting) {
             state.cost.stated += style_.change;
             state.cost.discomfort += 1; // a change less is better where changes cost nothing
@@ -193,6 +195,9 @@ void OvenProgramSearch::extendEmpty(std::size_t k, std::size_t from)
     run(throughout, k, during.start, during.end);
     const bool warmEnough = throughout.milliC >= least;
     keep(k + 1, std::move(throughout));
+    if (style_.switchOn > 0) {
+        addStaysOn(k, from);
+    }
     if (warmEnough) {
         return;
     }
@@ -202,6 +207,22 @@ void OvenProgramSearch::extendEmpty(std::size_t k, std::size_t from)
     if (settings.empty()) { // what comes next has the oven off, and warm
         switchedOn(static_cast<int>(
             std::clamp<std::int64_t>((least + 999) / 1000, oven_.minC, oven_.maxC)));
+    }
+}
+
+/// Nothing is in, but the oven stays on, so that it need not be switched on again.
+void OvenProgramSearch::addStaysOn(std::size_t k, std::size_t from)
+{
+    const Interval during = segments_.segments[k].during;
+    std::vector<int> settings = segments_.segments[k + 1].settings;
+    if (const auto current = layers_[k][from].setting) {
+        settings.push_back(*current);
+    }
+    for (const int setting : settings) {
+        OvenState on = begun(k, from);
+        set(on, during.start, setting);
+        run(on, k, during.start, during.end);
+        keep(k + 1, std::move(on));
     }
 }
 
@@ -425,7 +446,7 @@ std::int64_t preferredCost(const Oven& oven, const OvenProgram& program,
 
 OvenProgramStyle ovenProgramStyle(const Costs& costs, bool coast)
 {
-    return {costs.ovenChange, costs.ovenOnMinute, costs.preferC, coast};
+    return {costs.ovenChange, costs.ovenOnMinute, costs.preferC, coast, costs.ovenSwitchOn};
 }
 
 OvenProgramResult ovenProgramFor(const Oven& oven, const std::vector<OvenStay>& stays,

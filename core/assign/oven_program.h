@@ -19,6 +19,7 @@ struct OvenProgramStyle
     std::int64_t preferC = 0;  // cost of a degree off what a stay prefers, at its start
     /// Whether to switch off before a stay ends if the oven stays warm enough for it.
     bool coast = false;
+    std::int64_t switchOn = 0; // cost of going from off to a setting
 };
 
 [[nodiscard]] OvenProgramStyle ovenProgramStyle(const Costs& costs, bool coast);

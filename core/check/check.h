@@ -85,6 +85,7 @@ struct CostParts
     std::int64_t quiet = 0;
     std::int64_t ovenChange = 0;
     std::int64_t ovenOn = 0;
+    std::int64_t ovenSwitchOn = 0;
     std::int64_t prefer = 0;
     std::int64_t session = 0;
     std::int64_t option = 0;

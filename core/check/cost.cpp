@@ -81,6 +81,15 @@ public:
         return capped(sum);
     }
 
+    [[nodiscard]] std::int64_t ovenSwitchOn() const
+    {
+        Wide sum = 0;
+        for (const OvenCurve& curve : curves_) {
+            sum += Wide{problem_->costs.ovenSwitchOn} * curve.timesSwitchedOn();
+        }
+        return capped(sum);
+    }
+
     [[nodiscard]] std::int64_t prefer() const
     {
         Wide sum = 0;
@@ -174,14 +183,16 @@ private:
 
 std::int64_t CostParts::total() const
 {
-    return capped(Wide{loss} + quiet + ovenChange + ovenOn + prefer + session + option + before);
+    return capped(Wide{loss} + quiet + ovenChange + ovenOn + ovenSwitchOn + prefer + session +
+                  option + before);
 }
 
 CostParts costOf(const Problem& problem, const Schedule& schedule)
 {
     const Reckoning reckoning(problem, schedule);
-    return {reckoning.loss(),   reckoning.quiet(),   reckoning.ovenChange(), reckoning.ovenOn(),
-            reckoning.prefer(), reckoning.session(), reckoning.option(),     reckoning.before()};
+    return {reckoning.loss(),    reckoning.quiet(),        reckoning.ovenChange(),
+            reckoning.ovenOn(),  reckoning.ovenSwitchOn(), reckoning.prefer(),
+            reckoning.session(), reckoning.option(),       reckoning.before()};
 }
 
 } // namespace suppertide

@@ -20,6 +20,8 @@ constexpr int midway = 50;
 
 /// Cost units a minute with the oven on: a third of a point an hour.
 constexpr std::int64_t ovenOnMinute = 7;
+/// Nobody switches an oven off to have it on again within so many minutes.
+constexpr std::int64_t minutesWorthSwitching = 20;
 /// Cost units a degree off what is preferred.
 constexpr std::int64_t preferC = 12;
 /// Cost units a minute away from where it was, and for having been moved at all.
@@ -132,6 +134,7 @@ void addCosts(Evening& evening)
     Costs& costs = evening.draft.costs();
     costs.ovenChange = ovenChange * costUnitsPerPoint;
     costs.ovenOnMinute = ovenOnMinute;
+    costs.ovenSwitchOn = minutesWorthSwitching * ovenOnMinute;
     costs.preferC = preferC;
     costs.session = session * costUnitsPerPoint;
     costs.sessionGap = sessionGap;

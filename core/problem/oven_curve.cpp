@@ -88,4 +88,15 @@ int OvenCurve::changes() const
     return result;
 }
 
+int OvenCurve::timesSwitchedOn() const
+{
+    int result = 0;
+    std::optional<int> before;
+    for (const Knot& knot : knots_) {
+        result += knot.setC && !before ? 1 : 0;
+        before = knot.setC;
+    }
+    return result;
+}
+
 } // namespace suppertide

@@ -219,6 +219,7 @@ struct Costs
     std::vector<Quiet> quiet;
     std::int64_t ovenChange = 0;
     std::int64_t ovenOnMinute = 0;
+    std::int64_t ovenSwitchOn = 0; // each time that an oven goes from off to a setting
     std::int64_t preferC = 0;
     std::int64_t session = 0;
     Minutes sessionGap{0};

@@ -28,32 +28,32 @@ std::int64_t leastMinutesOn(const Oven& oven, const OvenDemand& demand, std::int
 void addOvenCosts(Model& model)
 {
     const Problem& problem = model.problem();
-    const std::int64_t rate = problem.costs.ovenOnMinute;
-    if (rate == 0) {
+    if (problem.ovenDemands.empty()) {
         return;
     }
-    // Stays may share their minutes, so only the longest one of each oven counts.
+    const std::int64_t rate = problem.costs.ovenOnMinute;
     for (const OvenIndex oven : problem.ovens.indices()) {
-        const Variable on = model.engine().newVariable(
-            0, static_cast<Bound>(std::max<std::int64_t>(0, minuteOf(problem.horizon))));
-        bool any = false;
+        const Variable least = model.engine().newVariable(0, Model::mostOvenCost);
+        const Variable likely = model.engine().newVariable(0, Model::mostOvenCost);
+        model.edge({least, 0}, {likely, 0}, 0, model.always());
+        model.ovenLeast.push_back(least);
+        model.ovenCost.push_back(likely);
         for (const OvenDemandIndex index : problem.ovenDemands.indices()) {
             const OvenDemand& demand = problem.ovenDemands[index];
             const auto& held = model.ovenStretches[index];
             if (!held || held->from.variable != held->to.variable) {
                 continue;
             }
-            const std::int64_t least =
+            // Stays may share their minutes, so only the longest one of each oven counts.
+            const std::int64_t minutes =
                 leastMinutesOn(problem.ovens[oven], demand, held->to.plus - held->from.plus);
             for (const auto& [candidate, chosen] : model.ovens[index]) {
-                if (candidate == oven && least > 0) {
-                    model.implies(chosen, {engine::atLeast(on, static_cast<Bound>(least))});
-                    any = true;
+                if (candidate == oven && minutes > 0 && rate > 0) {
+                    model.implies(chosen, {engine::atLeast(
+                                              least, static_cast<Bound>(std::min<std::int64_t>(
+                                                         rate * minutes, Model::mostOvenCost)))});
                 }
             }
-        }
-        if (any) {
-            model.chargeOven(on, rate);
         }
     }
 }

@@ -31,7 +31,7 @@ Literal below(Variable cost, std::int64_t limit)
 ExactSearch::ExactSearch(const Problem& problem, quick_start::Budget& budget, std::uint64_t seed,
                          Better better, Bounded bounded)
     : problem_(&problem), budget_(&budget), dice_(seed), better_(std::move(better)),
-      bounded_(std::move(bounded)), model_(problem, {}), branching_(model_),
+      bounded_(std::move(bounded)), model_(problem, {}), programs_(problem), branching_(model_),
       search_(
           model_.engine(), [this](const engine::Trail& trail) { return branching_.next(trail); },
           [this, left = std::int64_t{0}](std::int64_t steps) mutable {
@@ -87,7 +87,7 @@ void ExactSearch::startFrom(const Schedule& schedule)
 void ExactSearch::read()
 {
     const std::vector<Bound>& values = search_.values();
-    auto schedule = scheduleOf(model_, values);
+    auto schedule = scheduleOf(model_, values, programs_);
     const bool isCheaper = schedule && (!best_ || *schedule->cost < *best_->cost);
     if (isCheaper) {
         take(*std::move(schedule));
@@ -96,14 +96,22 @@ void ExactSearch::read()
         ensures(isCheaper, "without costs of ovens the model knows what a schedule costs");
         return;
     }
-    for (const OvenUse& use : ovenUses(model_, values)) {
-        const auto cost = static_cast<Bound>(
-            std::min<std::int64_t>(use.cost.value_or(Model::mostOvenCost), Model::mostOvenCost));
-        Literals clause{engine::atLeast(model_.ovenCost[use.oven], cost)};
+    for (const OvenUse& use : ovenUses(model_, values, programs_)) {
+        Literals why;
         for (const Literal literal : use.because) {
-            clause.push_back(~literal);
+            why.push_back(~literal);
         }
-        model_.engine().addClause(std::move(clause));
+        const auto claim = [&](Variable variable, std::int64_t cost) {
+            Literals clause = why;
+            clause.push_back(engine::atLeast(
+                variable, static_cast<Bound>(std::min<std::int64_t>(cost, Model::mostOvenCost))));
+            model_.engine().addClause(std::move(clause));
+        };
+        claim(model_.ovenLeast[use.oven], use.bound);
+        if (use.cost != use.bound) {
+            guessed_ = true;
+            claim(model_.ovenCost[use.oven], use.cost.value_or(Model::mostOvenCost));
+        }
     }
 }
 
@@ -119,7 +127,7 @@ void ExactSearch::sweep(std::int64_t conflicts, bool byActivity)
         infeasible_ = true;
     } else if (end == End::Infeasible) {
         exhausted_ = true;
-        optimal_ = optimal_ || model_.likelyCost() == model_.cost();
+        optimal_ = optimal_ || !guessed_;
     }
 }
 

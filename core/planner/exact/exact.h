@@ -11,6 +11,7 @@
 #include "core/planner/engine/search.h"
 #include "core/planner/exact/branching.h"
 #include "core/planner/exact/model.h"
+#include "core/planner/exact/oven_programs.h"
 #include "core/planner/quick_start/budget.h"
 #include "core/planner/quick_start/dice.h"
 #include "core/problem/schedule.h"
@@ -63,6 +64,7 @@ private:
     Better better_;
     Bounded bounded_;
     Model model_;
+    OvenPrograms programs_;
     Branching branching_;
     engine::Search search_;
     std::optional<Schedule> best_;
@@ -73,7 +75,8 @@ private:
     std::size_t freed_ = 6;           // tasks of a neighbourhood
     bool infeasible_ = false;
     bool optimal_ = false;
-    bool exhausted_ = false; // nothing cheaper by the programs that are known for ovens
+    bool guessed_ = false;   // some program of an oven was not proven the cheapest
+    bool exhausted_ = false; // nothing cheaper by what programs are guessed to cost
 };
 
 } // namespace suppertide::exact

@@ -211,28 +211,16 @@ void Model::charge(Variable variable, std::int64_t weight)
     }
 }
 
-void Model::chargeOven(Variable variable, std::int64_t weight)
-{
-    if (weight != 0) {
-        ovenCharges_.push_back({variable, weight});
-    }
-}
-
 void Model::addCostVariables()
 {
-    std::vector<Charge> all = charges_;
-    all.insert(all.end(), ovenCharges_.begin(), ovenCharges_.end());
-    cost_ = sumOf(all);
-    likelyCost_ = cost_;
-    if (problem_->ovenDemands.empty()) {
-        return;
+    std::vector<Charge> least = charges_;
+    std::vector<Charge> likely = charges_;
+    for (const OvenIndex oven : ovenLeast.indices()) {
+        least.push_back({ovenLeast[oven], 1});
+        likely.push_back({ovenCost[oven], 1});
     }
-    all = charges_;
-    for (std::size_t i = 0; i < problem_->ovens.size(); ++i) {
-        ovenCost.push_back(engine_.newVariable(0, mostOvenCost));
-        all.push_back({ovenCost.back(), 1});
-    }
-    likelyCost_ = sumOf(all);
+    cost_ = sumOf(least);
+    likelyCost_ = ovenLeast.empty() ? cost_ : sumOf(likely);
 }
 
 /// A variable that is at least the sum of the charges.

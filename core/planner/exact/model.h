@@ -97,9 +97,10 @@ public:
     /// The same, but with what programs for the ovens have been found to cost; see `ovenCost`.
     /// It guides the search and proves nothing.
     [[nodiscard]] Variable likelyCost() const { return likelyCost_; }
-    void chargeOven(Variable variable, std::int64_t weight);
-    /// What an oven's program is found to cost, given what is in it: raised by clauses that the
+    /// What an oven's program costs at least, given what is in it: raised by clauses that the
     /// search adds.
+    IndexedVector<OvenIndex, Variable> ovenLeast;
+    /// The same, but where the cheapest program is not known, the cheapest one found.
     IndexedVector<OvenIndex, Variable> ovenCost;
     static constexpr Bound mostOvenCost = 10'000'000;
     /// Booleans that say which comes first and the like, to be decided before the starts.
@@ -129,7 +130,6 @@ private:
     std::vector<std::pair<std::string, Literal>> selectors_;
     std::map<std::string, Literal> selectorOf_;
     std::vector<Charge> charges_;
-    std::vector<Charge> ovenCharges_;
     std::int64_t fixedCost_ = 0;
     Variable cost_;
     Variable likelyCost_;

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 
-#include "core/assign/oven_program.h"
 #include "core/base/contracts.h"
 #include "core/planner/quick_start/verify.h"
 #include "core/problem/timetable.h"
@@ -59,23 +58,9 @@ void readUnits(const Model& model, const std::vector<Bound>& values, const Timet
     }
 }
 
-/// The cheapest program found, with and without switching off early.
-OvenProgramResult programFor(const Problem& problem, OvenIndex oven,
-                             const std::vector<OvenStay>& stays)
-{
-    OvenProgramResult best =
-        ovenProgramFor(problem.ovens[oven], stays, ovenProgramStyle(problem.costs, true));
-    OvenProgramResult plain =
-        ovenProgramFor(problem.ovens[oven], stays, ovenProgramStyle(problem.costs, false));
-    if (std::pair(plain.ignored.size(), plain.cost) < std::pair(best.ignored.size(), best.cost)) {
-        best = std::move(plain);
-    }
-    return best;
-}
-
 /// False: an oven cannot keep what is in it.
 bool readOvens(const Model& model, const std::vector<Bound>& values, const Timetable& times,
-               Schedule& schedule)
+               OvenPrograms& programs, Schedule& schedule)
 {
     const Problem& problem = model.problem();
     std::vector<std::vector<OvenStay>> stays(problem.ovens.size());
@@ -93,18 +78,19 @@ bool readOvens(const Model& model, const std::vector<Bound>& values, const Timet
         }
     }
     for (const OvenIndex oven : problem.ovens.indices()) {
-        OvenProgramResult best = programFor(problem, oven, stays[oven.value()]);
-        if (!best.ignored.empty()) {
+        const KnownProgram& best = programs.of(oven, std::move(stays[oven.value()]));
+        if (!best.program) {
             return false;
         }
-        schedule.programs[oven] = std::move(best.program);
+        schedule.programs[oven] = *best.program;
     }
     return true;
 }
 
 } // namespace
 
-std::optional<Schedule> scheduleOf(const Model& model, const std::vector<Bound>& values)
+std::optional<Schedule> scheduleOf(const Model& model, const std::vector<Bound>& values,
+                                   OvenPrograms& programs)
 {
     const Problem& problem = model.problem();
     Schedule schedule = emptyScheduleFor(problem);
@@ -128,7 +114,7 @@ std::optional<Schedule> scheduleOf(const Model& model, const std::vector<Bound>&
     }
     const Timetable times(problem, schedule);
     readUnits(model, values, times, schedule);
-    if (!readOvens(model, values, times, schedule)) {
+    if (!readOvens(model, values, times, programs, schedule)) {
         return std::nullopt;
     }
     if (!quick_start::scheduleHolds(problem, schedule)) {
@@ -177,13 +163,14 @@ std::vector<Bound> aimsOf(const Model& model, const Schedule& schedule)
     return aims;
 }
 
-std::vector<OvenUse> ovenUses(const Model& model, const std::vector<Bound>& values)
+std::vector<OvenUse> ovenUses(const Model& model, const std::vector<Bound>& values,
+                              OvenPrograms& programs)
 {
     const Problem& problem = model.problem();
     std::vector<OvenUse> uses;
     const auto valueOf = [&](const Term& term) { return values[term.variable.index] + term.plus; };
     for (const OvenIndex oven : problem.ovens.indices()) {
-        OvenUse use{oven, std::nullopt, {}};
+        OvenUse use{oven, std::nullopt, 0, {}};
         std::vector<OvenStay> stays;
         for (const OvenDemandIndex index : problem.ovenDemands.indices()) {
             const auto& held = model.ovenStretches[index];
@@ -200,10 +187,11 @@ std::vector<OvenUse> ovenUses(const Model& model, const std::vector<Bound>& valu
                 }
             }
         }
-        const OvenProgramResult program = programFor(problem, oven, stays);
-        if (program.ignored.empty()) {
-            use.cost = program.cost;
+        const KnownProgram& known = programs.of(oven, std::move(stays));
+        if (known.program) {
+            use.cost = known.cost;
         }
+        use.bound = known.bound;
         uses.push_back(std::move(use));
     }
     return uses;

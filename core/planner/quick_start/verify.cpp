@@ -246,7 +246,8 @@ std::int64_t ovenCost(const Problem& problem, const Schedule& schedule, const Ti
     for (const OvenIndex oven : problem.ovens.indices()) {
         const OvenCurve curve(problem.ovens[oven], schedule.programs[oven]);
         cost += problem.costs.ovenChange * curve.changes() +
-                problem.costs.ovenOnMinute * curve.onBefore(problem.horizon).count();
+                problem.costs.ovenOnMinute * curve.onBefore(problem.horizon).count() +
+                problem.costs.ovenSwitchOn * curve.timesSwitchedOn();
     }
     for (const OvenDemandIndex index : problem.ovenDemands.indices()) {
         const OvenDemand& demand = problem.ovenDemands[index];

@@ -2,7 +2,10 @@
 
 #include <algorithm>
 #include <array>
+#include <cstdlib>
+#include <map>
 #include <set>
+#include <tuple>
 
 #include "core/problem/oven_curve.h"
 
@@ -35,11 +38,53 @@ bool mustBeOff(const std::vector<OvenStay>& stays, std::int64_t minute)
     });
 }
 
+constexpr int noSetting = ambient - 1;
+using OvenStates = std::map<std::tuple<std::int64_t, int, bool>, std::int64_t>;
+
+/// What stays that begin in a minute lose by the setting that is in force.
+std::int64_t preferredCost(const std::vector<OvenStay>& stays, std::int64_t minute, int inForce)
+{
+    std::int64_t sum = 0;
+    for (const OvenStay& stay : stays) {
+        if (stay.prefer && minuteOf(stay.during.start) == minute) {
+            sum += std::abs(inForce - *stay.prefer);
+        }
+    }
+    return sum;
+}
+
 std::int64_t afterOneMinute(const Oven& oven, std::int64_t now, int setting)
 {
     const std::int64_t target = std::int64_t{setting} * 1000;
     return target >= now ? std::min(target, now + oven.heatMilliCPerMin)
                          : std::max(target, now - oven.coolMilliCPerMin);
+}
+
+/// From each temperature, last setting and whether on, to those a minute later.
+OvenStates minuteLater(const Oven& oven, const std::vector<OvenStay>& stays, std::int64_t minute,
+                       const OvenStates& reached, const OvenProgramStyle& style)
+{
+    OvenStates after;
+    const int hottest = mustBeOff(stays, minute) ? noSetting : top;
+    for (const auto& [state, cost] : reached) {
+        const auto& [now, last, on] = state;
+        if (!accepted(stays, minute, now)) {
+            continue;
+        }
+        for (int setting = noSetting; setting <= hottest; ++setting) {
+            const bool sets = setting != noSetting;
+            const int inForce = sets ? setting : oven.ambientC;
+            std::int64_t sum = cost + style.preferC * preferredCost(stays, minute, inForce);
+            if (sets) {
+                sum += style.onMinute + (on ? 0 : style.switchOn) +
+                       (last != noSetting && last != setting ? style.change : 0);
+            }
+            const auto [place, isNew] = after.try_emplace(
+                {afterOneMinute(oven, now, inForce), sets ? setting : last, sets}, sum);
+            place->second = std::min(place->second, sum);
+        }
+    }
+    return after;
 }
 
 } // namespace
@@ -91,6 +136,22 @@ bool someProgramKeeps(const Oven& oven, const std::vector<OvenStay>& stays, std:
     }
     return std::any_of(reached.begin(), reached.end(),
                        [&](std::int64_t milliC) { return accepted(stays, horizon, milliC); });
+}
+
+std::optional<std::int64_t> leastProgramCost(const Oven& oven, const std::vector<OvenStay>& stays,
+                                             std::int64_t horizon, const OvenProgramStyle& style)
+{
+    OvenStates reached{{{std::int64_t{oven.startC} * 1000, noSetting, false}, 0}};
+    for (std::int64_t minute = 0; minute < horizon; ++minute) {
+        reached = minuteLater(oven, stays, minute, reached, style);
+    }
+    std::optional<std::int64_t> least;
+    for (const auto& [state, cost] : reached) {
+        if (accepted(stays, horizon, std::get<0>(state))) {
+            least = std::min(least.value_or(cost), cost);
+        }
+    }
+    return least;
 }
 
 bool programKeeps(const Oven& oven, const OvenProgram& program, const OvenStay& stay)

@@ -2,9 +2,10 @@
 // settings at whole minutes.
 #pragma once
 
+#include <optional>
 #include <vector>
 
-#include "core/assign/oven_pairs.h"
+#include "core/assign/oven_program.h"
 #include "core/problem/schedule.h"
 #include "tests/support/for_each_seed.h"
 
@@ -16,6 +17,12 @@ namespace suppertide::test {
 /// Minute by minute, every temperature that some program reaches within all bands.
 [[nodiscard]] bool someProgramKeeps(const Oven& oven, const std::vector<OvenStay>& stays,
                                     std::int64_t horizon);
+
+/// What the cheapest of all programs costs; absent: none keeps the stays.
+[[nodiscard]] std::optional<std::int64_t> leastProgramCost(const Oven& oven,
+                                                           const std::vector<OvenStay>& stays,
+                                                           std::int64_t horizon,
+                                                           const OvenProgramStyle& style);
 
 /// Whether this program keeps the stay, looked at minute by minute.
 [[nodiscard]] bool programKeeps(const Oven& oven, const OvenProgram& program, const OvenStay& stay);

@@ -365,6 +365,11 @@ std::int64_t ovenCost(const Problem& p, const Schedule& s, const Evening& e)
             cost += entry.setC && last && *last != *entry.setC ? p.costs.ovenChange : 0;
             last = entry.setC ? entry.setC : last;
         }
+        for (const ProgramEntry& entry : s.programs[oven]) {
+            const Minute at = minuteOf(entry.at);
+            const bool wasOn = at > 0 && e.setting(oven, at - 1);
+            cost += entry.setC && !wasOn ? p.costs.ovenSwitchOn : 0;
+        }
         for (Minute minute = 0; minute < minuteOf(p.horizon); ++minute) {
             cost += e.setting(oven, minute) ? p.costs.ovenOnMinute : 0;
         }

@@ -177,6 +177,7 @@ void addCosts(Problem& problem, Random& random)
         {random.between(0, 3), {}, anyTask(problem, random), Minutes{random.between(0, 20)}});
     costs.ovenChange = random.between(0, 20);
     costs.ovenOnMinute = random.between(0, 2);
+    costs.ovenSwitchOn = random.oneIn(2) ? random.between(0, 12) : 0;
     costs.preferC = random.between(0, 2);
     costs.session = random.between(0, 30);
     costs.sessionGap = Minutes{random.between(0, 10)};

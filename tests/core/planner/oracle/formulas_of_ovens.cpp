@@ -115,6 +115,8 @@ void SecondReading::Formulas::addOvenCosts()
         const Heat& heat = heats_[index.value()];
         for (std::size_t minute = 0; minute < heat.on.size(); ++minute) {
             charge(heat.on[minute], costs.ovenOnMinute);
+            charge(minute == 0 ? heat.on[0] : heat.on[minute] && !heat.on[minute - 1],
+                   costs.ovenSwitchOn);
             // While it is off the setting stays what it was, and before it is first on it is
             // whatever it will be.
             if (minute > 0) {

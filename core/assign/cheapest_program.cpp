@@ -1,0 +1,482 @@
+#include "core/assign/cheapest_program.h"
+
+#include <algorithm>
+#include <cstdlib>
+#include <unordered_map>
+#include <utility>
+
+#include "core/assign/oven_heat.h"
+#include "core/assign/oven_segments.h"
+
+namespace suppertide {
+
+namespace {
+
+constexpr int noSetting = -100'000;     // none so far; in a control: off
+constexpr std::int64_t thousand = 1000; // thousandths of a degree
+constexpr std::int64_t unbounded = std::int64_t{1} << 50;
+
+std::int64_t floorDegrees(std::int64_t milliC)
+{
+    return milliC >= 0 ? milliC / thousand : -((-milliC + thousand - 1) / thousand);
+}
+
+std::int64_t ceilDegrees(std::int64_t milliC)
+{
+    return -floorDegrees(-milliC);
+}
+
+/// While nothing is in, a cheapest program that has switched the oven on does not let it cool to
+/// its surroundings before the next stay: it might have left it off until then.
+enum class Phase : std::uint8_t
+{
+    Left, // off ever since it is empty; or not empty
+    Heated
+};
+
+/// The last setting may be any of these: which one it was is left open until it matters, as all
+/// that are above what a minute reaches do the same.
+struct Settings
+{
+    int lowest = noSetting;
+    int highest = noSetting;
+
+    [[nodiscard]] bool none() const { return lowest == noSetting; }
+    friend bool operator==(const Settings&, const Settings&) = default;
+};
+
+struct Moment
+{
+    int minute = 0;
+    Settings last;
+    std::int64_t milliC = 0;
+    Phase phase = Phase::Left;
+    bool on = false; // in the minute before
+
+    friend bool operator==(const Moment&, const Moment&) = default;
+};
+
+struct MomentHash
+{
+    std::size_t operator()(const Moment& moment) const
+    {
+        std::uint64_t hash = static_cast<std::uint64_t>(moment.milliC);
+        hash = hash * 0x9e3779b97f4a7c15U + static_cast<std::uint64_t>(moment.minute);
+        hash =
+            hash * 0x9e3779b97f4a7c15U + static_cast<std::uint64_t>(moment.last.lowest + 200'000);
+        hash =
+            hash * 0x9e3779b97f4a7c15U + static_cast<std::uint64_t>(moment.last.highest + 200'000);
+        hash = hash * 4 + static_cast<std::uint64_t>(moment.phase);
+        hash = hash * 0x9e3779b97f4a7c15U + (moment.on ? 1U : 0U);
+        return hash ^ (hash >> 29U);
+    }
+};
+
+/// What settings away from those preferred, and changes of setting, cost at least from each
+/// beginning of a stay on, whatever the temperatures.
+class SettingCosts
+{
+public:
+    SettingCosts(const Oven& oven, const std::vector<OvenStay>& stays, const OvenHeat& heat,
+                 const OvenProgramStyle& style);
+
+    /// What the setting in force (noSetting: off) in the minute costs the stays that begin in it.
+    [[nodiscard]] std::int64_t atStart(int minute, int inForce) const;
+    [[nodiscard]] std::int64_t least(int minute, const Settings& last) const;
+    /// All settings that may be of use.
+    [[nodiscard]] Settings all() const { return {lowest_, highest_}; }
+    [[nodiscard]] bool isStart(int minute) const
+    {
+        const std::size_t group = nextGroup_[static_cast<std::size_t>(minute)];
+        return group < groups_.size() && groups_[group].first == minute;
+    }
+
+private:
+    const Oven& oven_;
+    std::int64_t preferC_ = 0;
+    int lowest_ = 0;
+    int highest_ = 0;
+    std::size_t columns_ = 0;
+    std::vector<std::pair<int, std::vector<int>>> groups_; // minute, what is preferred
+    std::vector<std::size_t> nextGroup_;
+    std::vector<std::int64_t> least_;
+};
+
+SettingCosts::SettingCosts(const Oven& oven, const std::vector<OvenStay>& stays,
+                           const OvenHeat& heat, const OvenProgramStyle& style)
+    : oven_(oven), preferC_(style.preferC), lowest_(oven.minC), highest_(oven.maxC),
+      columns_(static_cast<std::size_t>(std::max(0, oven.maxC - oven.minC) + 2))
+{
+    std::vector<std::pair<int, int>> preferred;
+    for (const OvenStay& stay : stays) {
+        if (stay.prefer && preferC_ > 0) {
+            preferred.emplace_back(static_cast<int>(minuteOf(stay.during.start)), *stay.prefer);
+        }
+    }
+    std::sort(preferred.begin(), preferred.end());
+    for (const auto& [minute, degrees] : preferred) {
+        if (groups_.empty() || groups_.back().first != minute) {
+            groups_.push_back({minute, {}});
+        }
+        groups_.back().second.push_back(degrees);
+    }
+    nextGroup_.resize(static_cast<std::size_t>(heat.last()) + 1);
+    std::size_t group = 0;
+    for (std::size_t at = 0; at < nextGroup_.size(); ++at) {
+        while (group < groups_.size() && groups_[group].first < static_cast<int>(at)) {
+            ++group;
+        }
+        nextGroup_[at] = group;
+    }
+    least_.assign((groups_.size() + 1) * columns_, 0);
+    for (std::size_t g = groups_.size(); g-- > 0;) {
+        const int minute = groups_[g].first;
+        const std::int64_t* after = &least_[(g + 1) * columns_];
+        std::int64_t* here = &least_[g * columns_];
+        const std::int64_t off = atStart(minute, noSetting);
+        std::int64_t anySetting = unbounded;
+        const bool maySet = !heat.mustBeOff(minute) && lowest_ <= highest_;
+        for (int degrees = lowest_; maySet && degrees <= highest_; ++degrees) {
+            const auto column = static_cast<std::size_t>(degrees - lowest_);
+            here[column] = atStart(minute, degrees) + after[column];
+            anySetting = std::min(anySetting, here[column]);
+        }
+        for (std::size_t column = 0; column < columns_; ++column) {
+            const bool none = column + 1 == columns_;
+            std::int64_t fewest = off + after[column];
+            if (maySet && !none) {
+                fewest = std::min({fewest, here[column], anySetting + style.change});
+            } else if (maySet) {
+                fewest = std::min(fewest, anySetting);
+            }
+            here[column] = fewest;
+        }
+    }
+}
+
+std::int64_t SettingCosts::least(int minute, const Settings& last) const
+{
+    const std::int64_t* row = &least_[nextGroup_[static_cast<std::size_t>(minute)] * columns_];
+    if (last.none()) {
+        return row[columns_ - 1];
+    }
+    const auto from = static_cast<std::size_t>(last.lowest - lowest_);
+    const auto to = static_cast<std::size_t>(last.highest - lowest_);
+    return *std::min_element(row + from, row + to + 1);
+}
+
+std::int64_t SettingCosts::atStart(int minute, int inForce) const
+{
+    const std::size_t group = nextGroup_[static_cast<std::size_t>(minute)];
+    if (group == groups_.size() || groups_[group].first != minute) {
+        return 0;
+    }
+    const int degrees = inForce == noSetting ? oven_.ambientC : inForce;
+    std::int64_t sum = 0;
+    for (const int preferred : groups_[group].second) {
+        sum += preferC_ * std::abs(std::int64_t{degrees} - preferred);
+    }
+    return sum;
+}
+
+class ProgramSearch
+{
+public:
+    ProgramSearch(const Oven& oven, const std::vector<OvenStay>& stays,
+                  const OvenProgramStyle& style, std::int64_t below)
+        : oven_(oven), style_(style), below_(below), heat_(oven, stays, style, below),
+          settings_(oven, stays, heat_, style)
+    {}
+
+    CheapestProgram run(std::int64_t effort);
+
+private:
+    struct Known
+    {
+        Moment at;
+        std::int64_t cost = 0;
+        std::size_t from = 0;
+        Settings setting; // in the minute before, if it is on
+        bool isOn = false;
+        bool isAnew = false; // set anew, whatever the setting was before
+        bool closed = false;
+    };
+    struct Waiting
+    {
+        std::size_t known;
+        bool forChange; // its settings anew, which is dear, are looked at only if nothing else is
+                        // left
+    };
+    [[nodiscard]] std::int64_t least(const Moment& moment) const
+    {
+        return heat_.least(moment.minute, moment.milliC, moment.on, moment.phase == Phase::Heated) +
+               settings_.least(moment.minute, moment.last);
+    }
+    void reach(const Known& known);
+    void wait(const Waiting& waiting, std::int64_t leads);
+    [[nodiscard]] std::int64_t leastIfAnew(std::size_t from) const;
+    void stepOff(std::size_t from);
+    void stepOn(const Known& begun, const Settings& settings);
+    void stepTo(Known known, const Settings& settings, std::int64_t milliC);
+    void keepOn(std::size_t from);
+    void setAnew(std::size_t from);
+    [[nodiscard]] Known switchedOn(std::size_t from) const;
+    void follow(Known known);
+    void expand(std::size_t from);
+    [[nodiscard]] OvenProgram programTo(std::size_t goal) const;
+
+    const Oven& oven_;
+    OvenProgramStyle style_;
+    std::int64_t below_;
+    OvenHeat heat_;
+    SettingCosts settings_;
+    std::vector<Known> known_;
+    std::unordered_map<Moment, std::size_t, MomentHash> places_;
+    std::vector<std::vector<Waiting>> open_; // by the least that they lead to, less `base_`
+    std::int64_t base_ = 0;
+    std::size_t bucket_ = 0; // looked at now
+};
+
+void ProgramSearch::reach(const Known& known)
+{
+    if (!heat_.allows(known.at.minute, known.at.milliC)) {
+        return;
+    }
+    const std::int64_t leads = known.cost + least(known.at);
+    if (leads >= below_) {
+        return;
+    }
+    const auto [place, isNew] = places_.try_emplace(known.at, known_.size());
+    if (isNew) {
+        known_.push_back(known);
+    } else if (known_[place->second].cost > known.cost) {
+        known_[place->second] = known;
+    } else {
+        return;
+    }
+    wait({place->second, false}, leads);
+}
+
+void ProgramSearch::wait(const Waiting& waiting, std::int64_t leads)
+{
+    const auto bucket =
+        std::max(bucket_, static_cast<std::size_t>(std::max<std::int64_t>(0, leads - base_)));
+    if (bucket >= open_.size()) {
+        open_.resize(bucket + 1);
+    }
+    open_[bucket].push_back(waiting);
+}
+
+/// `known` is the moment before, with all that the minute does but for its length.
+void ProgramSearch::follow(Known known)
+{
+    const int minute = known.at.minute++;
+    if (!heat_.staysEmpty(minute)) {
+        known.at.phase = Phase::Left;
+    } else if (known.isOn) {
+        known.at.phase = Phase::Heated;
+    }
+    known.at.on = known.isOn && style_.switchOn > 0;
+    known.closed = false;
+    reach(known);
+}
+
+void ProgramSearch::stepOff(std::size_t from)
+{
+    Known known = known_[from];
+    known.from = from;
+    known.cost += settings_.atStart(known.at.minute, noSetting);
+    known.at.milliC = ovenMoved(oven_, known.at.milliC, std::nullopt, Minutes{1});
+    known.isOn = false;
+    known.isAnew = false;
+    follow(known);
+}
+
+/// A minute on at any of the settings, which all lead to the same temperature.
+void ProgramSearch::stepTo(Known known, const Settings& settings, std::int64_t milliC)
+{
+    const int minute = known.at.minute;
+    known.at.milliC = milliC;
+    if (!heat_.allows(minute + 1, milliC)) {
+        return;
+    }
+    const auto followAt = [&](const Settings& those, std::int64_t extra) {
+        Known next = known;
+        next.setting = those;
+        next.at.last = style_.change == 0 ? settings_.all() : those;
+        next.cost += extra;
+        follow(next);
+    };
+    if (!settings_.isStart(minute)) {
+        followAt(settings, 0);
+        return;
+    }
+    for (int setting = settings.lowest; setting <= settings.highest; ++setting) {
+        followAt({setting, setting}, settings_.atStart(minute, setting));
+    }
+}
+
+void ProgramSearch::stepOn(const Known& begun, const Settings& settings)
+{
+    const std::int64_t hottest = begun.at.milliC + oven_.heatMilliCPerMin;
+    const std::int64_t coolest = begun.at.milliC - oven_.coolMilliCPerMin;
+    const auto first = std::int64_t{settings.lowest};
+    const auto last = std::int64_t{settings.highest};
+    const int above = static_cast<int>(std::clamp(ceilDegrees(hottest), first, last + 1));
+    const int below = static_cast<int>(std::clamp(floorDegrees(coolest), first - 1, last));
+    if (above <= settings.highest) {
+        stepTo(begun, {above, settings.highest}, hottest);
+    }
+    if (below >= settings.lowest) {
+        stepTo(begun, {settings.lowest, below}, coolest);
+    }
+    for (int setting = below + 1; setting < above; ++setting) {
+        stepTo(begun, {setting, setting}, std::int64_t{setting} * thousand);
+    }
+}
+
+ProgramSearch::Known ProgramSearch::switchedOn(std::size_t from) const
+{
+    Known known = known_[from];
+    known.from = from;
+    known.cost += style_.onMinute + (known.at.on ? 0 : style_.switchOn);
+    known.isOn = true;
+    known.isAnew = false;
+    return known;
+}
+
+/// On, at the setting that the oven has or had last.
+void ProgramSearch::keepOn(std::size_t from)
+{
+    const Known known = switchedOn(from);
+    if (!known.at.last.none()) {
+        stepOn(known, known.at.last);
+    }
+}
+
+/// On, at any setting.
+void ProgramSearch::setAnew(std::size_t from)
+{
+    Known known = switchedOn(from);
+    known.isAnew = true;
+    if (known.at.last.none() || style_.change > 0) {
+        known.cost += known.at.last.none() ? 0 : style_.change;
+        stepOn(known, settings_.all());
+    }
+}
+
+/// What a minute at a setting of any kind leads to at least.
+std::int64_t ProgramSearch::leastIfAnew(std::size_t from) const
+{
+    const Known& known = known_[from];
+    const std::int64_t hottest = known.at.milliC + oven_.heatMilliCPerMin;
+    const bool staysHot = heat_.staysEmpty(known.at.minute);
+    return known.cost + style_.onMinute + (known.at.on ? 0 : style_.switchOn) +
+           (known.at.last.none() ? 0 : style_.change) + settings_.least(known.at.minute, {}) +
+           heat_.least(known.at.minute + 1, hottest, true, staysHot);
+}
+
+void ProgramSearch::expand(std::size_t from)
+{
+    stepOff(from);
+    if (heat_.mustBeOff(known_[from].at.minute)) {
+        return;
+    }
+    keepOn(from);
+    const std::int64_t anew = leastIfAnew(from);
+    if (anew < below_) {
+        wait({from, true}, anew);
+    }
+}
+
+OvenProgram ProgramSearch::programTo(std::size_t goal) const
+{
+    std::vector<std::size_t> path{goal};
+    while (known_[path.back()].at.minute > 0) {
+        path.push_back(known_[path.back()].from);
+    }
+    std::reverse(path.begin(), path.end());
+    // What was left open is settled backwards: the settings narrow as time goes on.
+    std::vector<std::optional<int>> settings(path.size());
+    std::optional<int> later;
+    for (std::size_t i = path.size(); i-- > 1;) {
+        const Known& known = known_[path[i]];
+        if (!known.isOn) {
+            continue;
+        }
+        const bool goesOn =
+            later && known.setting.lowest <= *later && *later <= known.setting.highest;
+        settings[i] = goesOn ? *later : known.setting.lowest;
+        later = known.isAnew && style_.change > 0 ? std::nullopt : settings[i];
+    }
+    OvenProgram program;
+    std::optional<int> setting;
+    for (std::size_t i = 1; i < path.size(); ++i) {
+        if (settings[i] != setting) {
+            program.push_back({planTime(known_[path[i]].at.minute - 1), settings[i]});
+            setting = settings[i];
+        }
+    }
+    if (setting) {
+        program.push_back({planTime(heat_.last()), std::nullopt});
+    }
+    return program;
+}
+
+CheapestProgram ProgramSearch::run(std::int64_t effort)
+{
+    CheapestProgram result;
+    Moment start;
+    start.milliC = std::int64_t{oven_.startC} * 1000;
+    base_ = least(start);
+    reach({start, 0, 0, {}, false, false, false});
+    if (known_.empty()) {
+        result.isImpossible = base_ < below_;
+        result.bound = std::min(base_, below_);
+        return result;
+    }
+    for (; bucket_ < open_.size(); ++bucket_) {
+        while (!open_[bucket_].empty()) {
+            const Waiting next = open_[bucket_].back();
+            open_[bucket_].pop_back();
+            result.bound = base_ + static_cast<std::int64_t>(bucket_);
+            if (next.forChange) {
+                setAnew(next.known);
+                continue;
+            }
+            Known& known = known_[next.known];
+            if (known.closed) {
+                continue;
+            }
+            known.closed = true;
+            if (known.at.minute == heat_.last()) {
+                result.cost = known.cost;
+                result.bound = known.cost;
+                result.program = programTo(next.known);
+                return result;
+            }
+            if (--effort < 0) {
+                return result;
+            }
+            expand(next.known);
+        }
+    }
+    result.bound = below_;
+    return result;
+}
+
+} // namespace
+
+CheapestProgram cheapestProgram(const Oven& oven, const std::vector<OvenStay>& stays,
+                                const OvenProgramStyle& style, std::int64_t below,
+                                std::int64_t effort)
+{
+    if (stays.empty()) {
+        CheapestProgram nothing;
+        nothing.program.emplace();
+        return nothing;
+    }
+    return ProgramSearch(oven, stays, style, below).run(effort);
+}
+
+} // namespace suppertide

@@ -1,0 +1,71 @@
+// OvenHeat: for stays in one oven, minute by minute, the temperatures from which all that follows
+// can be kept, and what the minutes on that it asks for cost at least, whatever the settings. A
+// step of cheapest_program.h; used by nothing else.
+#pragma once
+
+#include <array>
+#include <cstdint>
+#include <vector>
+
+#include "core/assign/oven_program.h"
+
+namespace suppertide {
+
+class OvenHeat
+{
+public:
+    /// Costs from `below` on are not told apart.
+    OvenHeat(const Oven& oven, const std::vector<OvenStay>& stays, const OvenProgramStyle& style,
+             std::int64_t below);
+
+    /// The end of the last stay; 0 if there is none.
+    [[nodiscard]] int last() const { return last_; }
+    /// In this minute and the next.
+    [[nodiscard]] bool staysEmpty(int minute) const
+    {
+        return minute + 1 < last_ && !taken_[index(minute)] && !taken_[index(minute + 1)];
+    }
+    [[nodiscard]] bool mustBeOff(int minute) const { return off_[index(minute)]; }
+    /// Whether what is in, and what follows, can be kept from this temperature.
+    [[nodiscard]] bool allows(int minute, std::int64_t milliC) const
+    {
+        return least_[index(minute)] <= milliC && milliC <= most_[index(minute)];
+    }
+    /// What minutes on, and switching on, cost at least from here to the last stay's end; `on`: the
+    /// oven is on in the minute before; `heated`: while it is empty, it does not cool to the
+    /// surroundings.
+    [[nodiscard]] std::int64_t least(int minute, std::int64_t milliC, bool on, bool heated) const;
+
+private:
+    /// The least temperature from which each cost is enough, from cost `first` on; the last one
+    /// goes for all costs above.
+    struct Levels
+    {
+        std::int64_t first = 0;
+        std::vector<std::int64_t> milliC;
+
+        friend bool operator==(const Levels&, const Levels&) = default;
+    };
+    using FourLevels = std::array<Levels, 4>; // heated · 2 + on
+
+    [[nodiscard]] static std::size_t index(int minute) { return static_cast<std::size_t>(minute); }
+    [[nodiscard]] static std::int64_t at(const Levels& levels, std::int64_t cost);
+    void readStays(const std::vector<OvenStay>& stays);
+    void lookBack();
+    [[nodiscard]] Levels before(int minute, const FourLevels& after, bool on, bool heated) const;
+    [[nodiscard]] std::int64_t ifOff(int minute, std::int64_t needed, bool heated) const;
+    [[nodiscard]] std::int64_t ifOn(int minute, std::int64_t needed) const;
+
+    Oven oven_;
+    OvenProgramStyle style_;
+    std::int64_t below_;
+    int last_ = 0;
+    std::vector<bool> taken_; // by minute
+    std::vector<bool> off_;
+    std::vector<std::int64_t> least_; // by the moment at which a minute begins
+    std::vector<std::int64_t> most_;
+    std::vector<FourLevels> rows_;
+    std::vector<std::size_t> rowOf_; // by moment
+};
+
+} // namespace suppertide

@@ -1,0 +1,42 @@
+// OvenPrograms: the cheapest program of an oven for what is in it and when, remembered, since a
+// search comes back to the same stays again and again.
+#pragma once
+
+#include <cstdint>
+#include <map>
+#include <optional>
+#include <vector>
+
+#include "core/assign/oven_pairs.h"
+#include "core/problem/problem.h"
+#include "core/problem/schedule.h"
+
+namespace suppertide::exact {
+
+struct KnownProgram
+{
+    std::optional<OvenProgram> program; // absent: none keeps the stays, as far as could be found
+    std::int64_t cost = 0;              // of the program
+    std::int64_t bound = 0;             // no program costs less
+
+    [[nodiscard]] bool isProven() const { return program && cost == bound; }
+};
+
+class OvenPrograms
+{
+public:
+    /// The problem must outlive this.
+    explicit OvenPrograms(const Problem& problem) : problem_(&problem), known_(problem.ovens.size())
+    {}
+
+    /// Stays in any order. What is returned holds until the next call.
+    [[nodiscard]] const KnownProgram& of(OvenIndex oven, std::vector<OvenStay> stays);
+
+private:
+    [[nodiscard]] KnownProgram find(OvenIndex oven, const std::vector<OvenStay>& stays) const;
+
+    const Problem* problem_;
+    IndexedVector<OvenIndex, std::map<std::vector<std::int64_t>, KnownProgram>> known_;
+};
+
+} // namespace suppertide::exact
