@@ -20,7 +20,9 @@ std::int64_t milli(int degrees)
 
 OvenHeat::OvenHeat(const Oven& oven, const std::vector<OvenStay>& stays,
                    const OvenProgramStyle& style, std::int64_t below)
-    : oven_(oven), style_(style), below_(below)
+    : oven_(oven), style_(style), below_(below),
+      coldest_(milli(std::min({oven.minC, oven.startC, oven.ambientC}))),
+      hottest_(milli(std::max({oven.maxC, oven.startC, oven.ambientC})))
 {
     for (const OvenStay& stay : stays) {
         last_ = std::max(last_, static_cast<int>(minuteOf(stay.during.end)));
@@ -31,10 +33,22 @@ OvenHeat::OvenHeat(const Oven& oven, const std::vector<OvenStay>& stays,
     const Levels enough{0, {least_.back()}};
     rows_.push_back({enough, enough, enough, enough});
     for (int minute = last_; minute-- > 0;) {
+        if (isAsNext(minute)) {
+            rowOf_[index(minute)] = rowOf_[index(minute + 1)];
+            continue;
+        }
         const FourLevels& after = rows_[rowOf_[index(minute + 1)]];
         FourLevels here;
         for (std::size_t i = 0; i < here.size(); ++i) {
-            here[i] = before(minute, after, i % 2 == 1, i >= 2);
+            const bool on = i % 2 == 1;
+            const bool heated = i >= 2;
+            if (heated && !staysEmpty(minute)) {
+                here[i] = here[i - 2];
+            } else if (on && style_.switchOn == 0) {
+                here[i] = here[i - 1];
+            } else {
+                here[i] = before(minute, after, on, heated);
+            }
         }
         if (!(here == after)) {
             rows_.push_back(std::move(here));
@@ -79,7 +93,23 @@ void OvenHeat::lookBack()
         }
         least_[at] = std::max(least_[at], needed);
         most_[at] = std::min(most_[at], most_[at + 1] + oven_.coolMilliCPerMin);
+        if (least_[at] <= coldest_) {
+            least_[at] = -unbounded;
+        }
+        if (most_[at] >= hottest_) {
+            most_[at] = unbounded;
+        }
     }
+}
+
+/// Whether nothing distinguishes a minute from the next one, nor that from the one after.
+bool OvenHeat::isAsNext(int minute) const
+{
+    const std::size_t at = index(minute);
+    return minute + 2 <= last_ && staysEmpty(minute) && staysEmpty(minute + 1) &&
+           least_[at] == least_[at + 1] && least_[at] == least_[at + 2] &&
+           most_[at] == most_[at + 1] && most_[at] == most_[at + 2] &&
+           rowOf_[at + 1] == rowOf_[at + 2];
 }
 
 std::int64_t OvenHeat::at(const Levels& levels, std::int64_t cost)
@@ -120,24 +150,27 @@ OvenHeat::Levels OvenHeat::before(int minute, const FourLevels& after, bool on, 
     const Levels& stillOn = after[hot + 1];
     const std::int64_t price = style_.onMinute + (on ? 0 : style_.switchOn);
     const std::int64_t floor = least_[index(minute)];
-    const std::int64_t hottest = std::max(milli(oven_.maxC), milli(oven_.startC));
     Levels result;
     std::int64_t cost = std::min(off.first, stillOn.first + price);
-    const auto end = static_cast<std::int64_t>(std::max(off.milliC.size(), stillOn.milliC.size())) +
-                     std::max(off.first, stillOn.first + price);
+    const auto endOf = [&](const Levels& levels, std::int64_t plus) {
+        const bool reachable = levels.milliC.front() < unbounded;
+        return reachable ? levels.first + plus + static_cast<std::int64_t>(levels.milliC.size())
+                         : 0;
+    };
+    const std::int64_t end = std::max(endOf(off, 0), endOf(stillOn, price));
     result.first = below_;
     for (; cost < std::min(below_, end); ++cost) {
         const std::int64_t level =
             std::max(floor, std::min(ifOff(minute, at(off, cost), heated),
                                      ifOn(minute, at(stillOn, cost - price))));
-        if (level > std::min(most_[index(minute)], hottest)) {
+        if (level > std::min(most_[index(minute)], hottest_)) {
             continue;
         }
         if (result.milliC.empty()) {
             result.first = cost;
         }
-        result.milliC.push_back(level);
-        if (level == floor) {
+        result.milliC.push_back(level <= coldest_ ? -unbounded : level);
+        if (level == floor || level <= coldest_) {
             break;
         }
     }

@@ -52,6 +52,7 @@ private:
     [[nodiscard]] static std::int64_t at(const Levels& levels, std::int64_t cost);
     void readStays(const std::vector<OvenStay>& stays);
     void lookBack();
+    [[nodiscard]] bool isAsNext(int minute) const;
     [[nodiscard]] Levels before(int minute, const FourLevels& after, bool on, bool heated) const;
     [[nodiscard]] std::int64_t ifOff(int minute, std::int64_t needed, bool heated) const;
     [[nodiscard]] std::int64_t ifOn(int minute, std::int64_t needed) const;
@@ -59,6 +60,8 @@ private:
     Oven oven_;
     OvenProgramStyle style_;
     std::int64_t below_;
+    std::int64_t coldest_; // that the oven can ever be, in thousandths of a degree
+    std::int64_t hottest_;
     int last_ = 0;
     std::vector<bool> taken_; // by minute
     std::vector<bool> off_;

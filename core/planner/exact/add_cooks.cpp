@@ -130,6 +130,36 @@ void keepCalendar(Model& model, TaskIndex index, CookIndex cookIndex, Literal ch
     }
 }
 
+/// A literal for each cook that holds if any of the tasks is theirs.
+void addWorks(Model& model, const std::vector<std::vector<engine::TimetableItem>>& byCook)
+{
+    for (const auto& items : byCook) {
+        const bool surely =
+            std::any_of(items.begin(), items.end(), [&](const engine::TimetableItem& item) {
+                return model.isAlways(*item.present);
+            });
+        const Literal works = surely ? model.always() : engine::isTrue(model.engine().newBoolean());
+        for (const engine::TimetableItem& item : items) {
+            model.implies(*item.present, {works});
+        }
+        model.works.push_back(works);
+    }
+}
+
+/// A cook who does nothing is taken, all of the time, out of what all cooks can do together.
+void addIdle(Model& model, std::vector<engine::TimetableItem>& together)
+{
+    const Variable one = model.always().variable();
+    for (const Literal works : model.works) {
+        if (!model.isAlways(works)) {
+            together.push_back({{one, -1},
+                                {one, static_cast<Bound>(minuteOf(model.problem().horizon)) - 1},
+                                fullAttention,
+                                ~works});
+        }
+    }
+}
+
 } // namespace
 
 void addCooks(Model& model)
@@ -153,6 +183,7 @@ void addCooks(Model& model)
         together.push_back({from, to, attention * task.hands->cooks,
                             model.all({model.present(index), model.selector("hands:" + task.id)})});
     }
+    addWorks(model, byCook);
     std::set<std::pair<Variable, Variable>> paired;
     for (auto& items : byCook) {
         if (items.size() > 1) {
@@ -163,6 +194,7 @@ void addCooks(Model& model)
         }
     }
     if (problem.cooks.size() > 1 && together.size() > 1) {
+        addIdle(model, together);
         engine::TimetablePropagator::post(model.engine(), std::move(together),
                                           fullAttention * static_cast<Bound>(problem.cooks.size()));
     }

@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "core/planner/exact/oven_cost.h"
 #include "core/planner/exact/parts.h"
 
 namespace suppertide::exact {
@@ -38,23 +39,31 @@ void addOvenCosts(Model& model)
         model.edge({least, 0}, {likely, 0}, 0, model.always());
         model.ovenLeast.push_back(least);
         model.ovenCost.push_back(likely);
+        std::vector<PossibleStay> stays;
         for (const OvenDemandIndex index : problem.ovenDemands.indices()) {
             const OvenDemand& demand = problem.ovenDemands[index];
             const auto& held = model.ovenStretches[index];
-            if (!held || held->from.variable != held->to.variable) {
-                continue;
-            }
-            // Stays may share their minutes, so only the longest one of each oven counts.
-            const std::int64_t minutes =
-                leastMinutesOn(problem.ovens[oven], demand, held->to.plus - held->from.plus);
             for (const auto& [candidate, chosen] : model.ovens[index]) {
-                if (candidate == oven && minutes > 0 && rate > 0) {
-                    model.implies(chosen, {engine::atLeast(
-                                              least, static_cast<Bound>(std::min<std::int64_t>(
-                                                         rate * minutes, Model::mostOvenCost)))});
+                if (candidate != oven) {
+                    continue;
+                }
+                stays.push_back({held->from, held->to, chosen, ovenStay(demand, interval(0, 1))});
+                // As sure parts may be short, a stay counts at least for its length.
+                const bool ofOneTask = held->from.variable == held->to.variable;
+                const std::int64_t minutes = ofOneTask
+                                                 ? leastMinutesOn(problem.ovens[oven], demand,
+                                                                  held->to.plus - held->from.plus)
+                                                 : 0;
+                if (minutes > 0 && rate > 0) {
+                    const std::int64_t cost =
+                        std::min(rate * minutes, std::int64_t{Model::mostOvenCost});
+                    model.implies(chosen, {engine::atLeast(least, static_cast<Bound>(cost))});
                 }
             }
         }
+        OvenCostPropagator::post(model.engine(), problem.ovens[oven],
+                                 ovenProgramStyle(problem.costs, true), std::move(stays), least,
+                                 Model::mostOvenCost);
     }
 }
 

@@ -1,3 +1,4 @@
+#include "core/planner/engine/linear.h"
 #include "core/planner/exact/parts.h"
 
 namespace suppertide::exact {
@@ -14,10 +15,25 @@ struct Job
     Literal mine;
 };
 
+/// At least one if the cook works at all, and as many as begin.
+Variable countSessions(Model& model, Literal works, const Literals& begins)
+{
+    const Variable sessions = model.engine().newVariable(0, static_cast<Bound>(begins.size()));
+    model.implies(works, {engine::atLeast(sessions, 1)});
+    model.implies(works, begins);
+    std::vector<engine::WeightedView> terms{{sessions.minus(), 1}};
+    for (const Literal begin : begins) {
+        terms.push_back({begin.variable().plus(), 1});
+    }
+    engine::LinearPropagator::post(model.engine(), std::move(terms), 0);
+    return sessions;
+}
+
 /// One of the others begins no later (earlier, if it is named later, so that no two tasks excuse
 /// each other) and ends late enough for the task to go on in its session.
-void countStarts(Model& model, const std::vector<Job>& jobs, std::int64_t gap, std::int64_t cost)
+Literals startsOf(Model& model, const std::vector<Job>& jobs, std::int64_t gap)
 {
+    Literals all;
     const auto& trail = model.engine().trail();
     for (std::size_t i = 0; i < jobs.size(); ++i) {
         Literals goesOn;
@@ -37,8 +53,9 @@ void countStarts(Model& model, const std::vector<Job>& jobs, std::int64_t gap, s
         const Literal begins = engine::isTrue(model.engine().newBoolean());
         goesOn.push_back(begins);
         model.implies(jobs[i].mine, goesOn);
-        model.charge(begins, cost);
+        all.push_back(begins);
     }
+    return all;
 }
 
 } // namespace
@@ -58,19 +75,17 @@ void addSessions(Model& model)
             }
         }
     }
-    for (const std::vector<Job>& jobs : byCook) {
+    for (const CookIndex cook : problem.cooks.indices()) {
+        const std::vector<Job>& jobs = byCook[cook.value()];
         if (jobs.empty()) {
             continue;
         }
         if (jobs.size() * jobs.size() <= mostPairs) {
-            countStarts(model, jobs, problem.costs.sessionGap.count(), problem.costs.session);
+            const Literals begins = startsOf(model, jobs, problem.costs.sessionGap.count());
+            model.charge(countSessions(model, model.works[cook], begins), problem.costs.session);
             continue;
         }
-        const Literal any = engine::isTrue(model.engine().newBoolean());
-        for (const Job& job : jobs) {
-            model.implies(job.mine, {any});
-        }
-        model.charge(any, problem.costs.session);
+        model.charge(model.works[cook], problem.costs.session);
     }
 }
 

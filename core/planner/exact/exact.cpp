@@ -87,7 +87,8 @@ void ExactSearch::startFrom(const Schedule& schedule)
 void ExactSearch::read()
 {
     const std::vector<Bound>& values = search_.values();
-    auto schedule = scheduleOf(model_, values, programs_);
+    const std::int64_t toBeat = best_ ? *best_->cost : std::numeric_limits<Bound>::max();
+    auto schedule = scheduleOf(model_, values, programs_, toBeat);
     const bool isCheaper = schedule && (!best_ || *schedule->cost < *best_->cost);
     if (isCheaper) {
         take(*std::move(schedule));
@@ -96,7 +97,7 @@ void ExactSearch::read()
         ensures(isCheaper, "without costs of ovens the model knows what a schedule costs");
         return;
     }
-    for (const OvenUse& use : ovenUses(model_, values, programs_)) {
+    for (const OvenUse& use : ovenUses(model_, values, programs_, toBeat)) {
         Literals why;
         for (const Literal literal : use.because) {
             why.push_back(~literal);
@@ -108,7 +109,7 @@ void ExactSearch::read()
             model_.engine().addClause(std::move(clause));
         };
         claim(model_.ovenLeast[use.oven], use.bound);
-        if (use.cost != use.bound) {
+        if (use.cost != use.bound && use.bound < use.limit) {
             guessed_ = true;
             claim(model_.ovenCost[use.oven], use.cost.value_or(Model::mostOvenCost));
         }

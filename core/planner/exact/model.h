@@ -79,6 +79,8 @@ public:
 
     /// Who does what and what is where, filled by the parts: a literal for each possibility.
     IndexedVector<TaskIndex, std::vector<std::pair<CookIndex, Literal>>> cooks;
+    /// Whether a cook does anything at all.
+    IndexedVector<CookIndex, Literal> works;
     IndexedVector<OvenDemandIndex, std::vector<std::pair<OvenIndex, Literal>>> ovens;
     IndexedVector<OvenDemandIndex, std::optional<Stretch>> ovenStretches;
     struct UnitClass

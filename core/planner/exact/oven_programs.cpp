@@ -36,45 +36,53 @@ std::vector<std::int64_t> keyOf(const std::vector<OvenStay>& stays)
 
 } // namespace
 
-const KnownProgram& OvenPrograms::of(OvenIndex oven, std::vector<OvenStay> stays)
+const KnownProgram& OvenPrograms::of(OvenIndex oven, std::vector<OvenStay> stays,
+                                     std::int64_t below)
 {
     std::sort(stays.begin(), stays.end(),
               [](const OvenStay& a, const OvenStay& b) { return rank(a) < rank(b); });
     auto& known = known_[oven];
     std::vector<std::int64_t> key = keyOf(stays);
-    const auto place = known.find(key);
-    if (place != known.end()) {
-        return place->second;
+    auto place = known.find(key);
+    if (place == known.end()) {
+        if (known.size() >= mostRemembered) {
+            known.clear();
+        }
+        place = known.emplace(std::move(key), plain(oven, stays)).first;
     }
-    if (known.size() >= mostRemembered) {
-        known.clear();
+    KnownProgram& result = place->second;
+    const std::int64_t asked = std::min(below, result.cost);
+    if (result.program && result.bound < asked && result.triedBelow < asked) {
+        improve(result, oven, stays, asked);
     }
-    return known.emplace(std::move(key), find(oven, stays)).first->second;
+    return result;
 }
 
-KnownProgram OvenPrograms::find(OvenIndex oven, const std::vector<OvenStay>& stays) const
+KnownProgram OvenPrograms::plain(OvenIndex oven, const std::vector<OvenStay>& stays) const
 {
-    const Oven& its = problem_->ovens[oven];
     KnownProgram result;
     for (const bool coast : {true, false}) {
-        OvenProgramResult plain =
-            ovenProgramFor(its, stays, ovenProgramStyle(problem_->costs, coast));
-        if (plain.ignored.empty() && (!result.program || plain.cost < result.cost)) {
-            result.program = std::move(plain.program);
-            result.cost = plain.cost;
+        OvenProgramResult found =
+            ovenProgramFor(problem_->ovens[oven], stays, ovenProgramStyle(problem_->costs, coast));
+        if (found.ignored.empty() && (!result.program || found.cost < result.cost)) {
+            result.program = std::move(found.program);
+            result.cost = found.cost;
         }
     }
-    if (!result.program) {
-        return result;
-    }
-    CheapestProgram cheapest =
-        cheapestProgram(its, stays, ovenProgramStyle(problem_->costs, true), result.cost, effort);
-    if (cheapest.program) {
-        result.program = std::move(cheapest.program);
-        result.cost = cheapest.cost;
-    }
-    result.bound = std::min(result.cost, cheapest.bound);
     return result;
+}
+
+void OvenPrograms::improve(KnownProgram& known, OvenIndex oven, const std::vector<OvenStay>& stays,
+                           std::int64_t below) const
+{
+    CheapestProgram cheapest = cheapestProgram(
+        problem_->ovens[oven], stays, ovenProgramStyle(problem_->costs, true), below, effort);
+    if (cheapest.program) {
+        known.program = std::move(cheapest.program);
+        known.cost = cheapest.cost;
+    }
+    known.triedBelow = below;
+    known.bound = std::max(known.bound, std::min(known.cost, cheapest.bound));
 }
 
 } // namespace suppertide::exact

@@ -18,8 +18,7 @@ struct KnownProgram
     std::optional<OvenProgram> program; // absent: none keeps the stays, as far as could be found
     std::int64_t cost = 0;              // of the program
     std::int64_t bound = 0;             // no program costs less
-
-    [[nodiscard]] bool isProven() const { return program && cost == bound; }
+    std::int64_t triedBelow = 0;        // programs that cost less have been looked for
 };
 
 class OvenPrograms
@@ -29,11 +28,15 @@ public:
     explicit OvenPrograms(const Problem& problem) : problem_(&problem), known_(problem.ovens.size())
     {}
 
-    /// Stays in any order. What is returned holds until the next call.
-    [[nodiscard]] const KnownProgram& of(OvenIndex oven, std::vector<OvenStay> stays);
+    /// Stays in any order. Programs that cost less than `below` are looked for further than others.
+    /// What is returned holds until the next call.
+    [[nodiscard]] const KnownProgram& of(OvenIndex oven, std::vector<OvenStay> stays,
+                                         std::int64_t below);
 
 private:
-    [[nodiscard]] KnownProgram find(OvenIndex oven, const std::vector<OvenStay>& stays) const;
+    [[nodiscard]] KnownProgram plain(OvenIndex oven, const std::vector<OvenStay>& stays) const;
+    void improve(KnownProgram& known, OvenIndex oven, const std::vector<OvenStay>& stays,
+                 std::int64_t below) const;
 
     const Problem* problem_;
     IndexedVector<OvenIndex, std::map<std::vector<std::int64_t>, KnownProgram>> known_;

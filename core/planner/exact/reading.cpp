@@ -60,9 +60,10 @@ void readUnits(const Model& model, const std::vector<Bound>& values, const Timet
 
 /// False: an oven cannot keep what is in it.
 bool readOvens(const Model& model, const std::vector<Bound>& values, const Timetable& times,
-               OvenPrograms& programs, Schedule& schedule)
+               OvenPrograms& programs, std::int64_t below, Schedule& schedule)
 {
     const Problem& problem = model.problem();
+    const auto limits = ovenLimits(model, values, below);
     std::vector<std::vector<OvenStay>> stays(problem.ovens.size());
     for (const OvenDemandIndex index : problem.ovenDemands.indices()) {
         const OvenDemand& demand = problem.ovenDemands[index];
@@ -78,7 +79,7 @@ bool readOvens(const Model& model, const std::vector<Bound>& values, const Timet
         }
     }
     for (const OvenIndex oven : problem.ovens.indices()) {
-        const KnownProgram& best = programs.of(oven, std::move(stays[oven.value()]));
+        const KnownProgram& best = programs.of(oven, std::move(stays[oven.value()]), limits[oven]);
         if (!best.program) {
             return false;
         }
@@ -89,8 +90,19 @@ bool readOvens(const Model& model, const std::vector<Bound>& values, const Timet
 
 } // namespace
 
+IndexedVector<OvenIndex, std::int64_t>
+ovenLimits(const Model& model, const std::vector<Bound>& values, std::int64_t below)
+{
+    const std::int64_t spare = below - values[model.cost().index];
+    IndexedVector<OvenIndex, std::int64_t> limits(model.problem().ovens.size(), spare);
+    for (const OvenIndex oven : model.ovenLeast.indices()) {
+        limits[oven] += values[model.ovenLeast[oven].index];
+    }
+    return limits;
+}
+
 std::optional<Schedule> scheduleOf(const Model& model, const std::vector<Bound>& values,
-                                   OvenPrograms& programs)
+                                   OvenPrograms& programs, std::int64_t below)
 {
     const Problem& problem = model.problem();
     Schedule schedule = emptyScheduleFor(problem);
@@ -114,7 +126,7 @@ std::optional<Schedule> scheduleOf(const Model& model, const std::vector<Bound>&
     }
     const Timetable times(problem, schedule);
     readUnits(model, values, times, schedule);
-    if (!readOvens(model, values, times, programs, schedule)) {
+    if (!readOvens(model, values, times, programs, below, schedule)) {
         return std::nullopt;
     }
     if (!quick_start::scheduleHolds(problem, schedule)) {
@@ -164,13 +176,14 @@ std::vector<Bound> aimsOf(const Model& model, const Schedule& schedule)
 }
 
 std::vector<OvenUse> ovenUses(const Model& model, const std::vector<Bound>& values,
-                              OvenPrograms& programs)
+                              OvenPrograms& programs, std::int64_t below)
 {
     const Problem& problem = model.problem();
+    const auto limits = ovenLimits(model, values, below);
     std::vector<OvenUse> uses;
     const auto valueOf = [&](const Term& term) { return values[term.variable.index] + term.plus; };
     for (const OvenIndex oven : problem.ovens.indices()) {
-        OvenUse use{oven, std::nullopt, 0, {}};
+        OvenUse use{oven, std::nullopt, 0, limits[oven], {}};
         std::vector<OvenStay> stays;
         for (const OvenDemandIndex index : problem.ovenDemands.indices()) {
             const auto& held = model.ovenStretches[index];
@@ -187,7 +200,7 @@ std::vector<OvenUse> ovenUses(const Model& model, const std::vector<Bound>& valu
                 }
             }
         }
-        const KnownProgram& known = programs.of(oven, std::move(stays));
+        const KnownProgram& known = programs.of(oven, std::move(stays), limits[oven]);
         if (known.program) {
             use.cost = known.cost;
         }

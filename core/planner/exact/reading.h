@@ -11,9 +11,14 @@
 
 namespace suppertide::exact {
 
+/// What an oven's program may cost so that the whole costs less than `below`.
+[[nodiscard]] IndexedVector<OvenIndex, std::int64_t>
+ovenLimits(const Model& model, const std::vector<Bound>& values, std::int64_t below);
+
 /// A schedule with its cost, that keeps the problem; absent if an oven has no program after all.
-[[nodiscard]] std::optional<Schedule>
-scheduleOf(const Model& model, const std::vector<Bound>& values, OvenPrograms& programs);
+[[nodiscard]] std::optional<Schedule> scheduleOf(const Model& model,
+                                                 const std::vector<Bound>& values,
+                                                 OvenPrograms& programs, std::int64_t below);
 
 /// The value of each variable in a schedule that keeps the problem, as far as it says one;
 /// booleans of which it says nothing are 0.
@@ -26,9 +31,10 @@ struct OvenUse
     OvenIndex oven;
     std::optional<std::int64_t> cost;
     std::int64_t bound = 0;
+    std::int64_t limit = 0; // with a bound from here on the whole is no cheaper than it was to be
     Literals because;
 };
 [[nodiscard]] std::vector<OvenUse> ovenUses(const Model& model, const std::vector<Bound>& values,
-                                            OvenPrograms& programs);
+                                            OvenPrograms& programs, std::int64_t below);
 
 } // namespace suppertide::exact
