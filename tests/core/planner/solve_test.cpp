@@ -237,6 +237,7 @@ TEST(Solve, SharesTheOvenWhereBandsMeet)
 {
     SmallProblem made(200);
     made.problem.costs.ovenOnMinute = 1;
+    made.problem.costs.ovenSwitchOn = 30;
     const TaskIndex gratin = made.task("gratin", 30);
     const TaskIndex roast = made.task("roast", 30);
     made.oven("o", 2);
@@ -244,7 +245,8 @@ TEST(Solve, SharesTheOvenWhereBandsMeet)
     made.inOven("e2", roast, 170, 190, 180);
     const PlannerOutcome outcome = planned(made.problem);
     EXPECT_EQ(startAt(outcome, gratin), startAt(outcome, roast));
-    EXPECT_EQ(outcome.schedule.cost, 40); // 10 minutes from 20 °C to 170 °C, then 30
+    // 10 minutes from 20 °C to 170 °C, then 30, switched on once.
+    EXPECT_EQ(outcome.schedule.cost, 70);
 }
 
 TEST(Solve, KeepsShelvesModesAndGroups)
