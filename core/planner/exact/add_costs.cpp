@@ -43,7 +43,10 @@ void addLoss(Model& model)
             continue;
         }
         const std::int64_t least = lag.min->count();
-        if (model.isAlways(gap.held)) {
+        // Of two points that both move the difference is better known than either.
+        const bool oneMoves = model.engine().trail().isFixed(gap.from.variable) ||
+                              model.engine().trail().isFixed(gap.to.variable);
+        if (model.isAlways(gap.held) && oneMoves) {
             model.charge(gap.to.variable, lag.loss);
             model.charge(gap.from.variable, -lag.loss);
             model.chargeAlways(lag.loss * (gap.to.plus - gap.from.plus - least));

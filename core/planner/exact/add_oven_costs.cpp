@@ -7,21 +7,14 @@ namespace suppertide::exact {
 
 namespace {
 
-/// The least minutes on while a stay lasts that must be warmer than its surroundings. A minute on
-/// warms by no more than the heating rate and a minute off cools by at least what the coolest
-/// temperature accepted is above the surroundings, up to the cooling rate; over the stay the two
-/// may differ by the width of what is accepted.
-std::int64_t leastMinutesOn(const Oven& oven, const OvenDemand& demand, std::int64_t length)
+PossibleStay possibleStay(const Model& model, OvenDemandIndex index, Literal inside)
 {
-    const std::int64_t above = (std::int64_t{demand.acceptLow} - oven.ambientC) * 1000;
-    if (above <= 0 || demand.mode == modeOff) {
-        return 0;
-    }
-    const std::int64_t cools = std::min(oven.coolMilliCPerMin, above);
-    const std::int64_t width = (std::int64_t{demand.acceptHigh} - demand.acceptLow) * 1000;
-    const std::int64_t deficit = cools * length - width;
-    const std::int64_t perMinute = oven.heatMilliCPerMin + cools;
-    return deficit <= 0 ? 0 : (deficit + perMinute - 1) / perMinute;
+    const OvenDemand& demand = model.problem().ovenDemands[index];
+    const Stretch& held = *model.ovenStretches[index];
+    const bool ofOneTask = held.from.variable == held.to.variable;
+    return {held.from,      held.to,
+            inside,         ovenStay(demand, interval(0, 1)),
+            demand.shelves, ofOneTask ? held.to.plus - held.from.plus : 0};
 }
 
 } // namespace
@@ -32,7 +25,7 @@ void addOvenCosts(Model& model)
     if (problem.ovenDemands.empty()) {
         return;
     }
-    const std::int64_t rate = problem.costs.ovenOnMinute;
+    const OvenProgramStyle style = ovenProgramStyle(problem.costs, true);
     for (const OvenIndex oven : problem.ovens.indices()) {
         const Variable least = model.engine().newVariable(0, Model::mostOvenCost);
         const Variable likely = model.engine().newVariable(0, Model::mostOvenCost);
@@ -41,30 +34,24 @@ void addOvenCosts(Model& model)
         model.ovenCost.push_back(likely);
         std::vector<PossibleStay> stays;
         for (const OvenDemandIndex index : problem.ovenDemands.indices()) {
-            const OvenDemand& demand = problem.ovenDemands[index];
-            const auto& held = model.ovenStretches[index];
             for (const auto& [candidate, chosen] : model.ovens[index]) {
-                if (candidate != oven) {
-                    continue;
-                }
-                stays.push_back({held->from, held->to, chosen, ovenStay(demand, interval(0, 1))});
-                // As sure parts may be short, a stay counts at least for its length.
-                const bool ofOneTask = held->from.variable == held->to.variable;
-                const std::int64_t minutes = ofOneTask
-                                                 ? leastMinutesOn(problem.ovens[oven], demand,
-                                                                  held->to.plus - held->from.plus)
-                                                 : 0;
-                if (minutes > 0 && rate > 0) {
-                    const std::int64_t cost =
-                        std::min(rate * minutes, std::int64_t{Model::mostOvenCost});
-                    model.implies(chosen, {engine::atLeast(least, static_cast<Bound>(cost))});
+                if (candidate == oven) {
+                    stays.push_back(possibleStay(model, index, chosen));
                 }
             }
         }
-        OvenCostPropagator::post(model.engine(), problem.ovens[oven],
-                                 ovenProgramStyle(problem.costs, true), std::move(stays), least,
-                                 Model::mostOvenCost);
+        OvenCostPropagator::post(model.engine(), {problem.ovens[oven]}, style, std::move(stays),
+                                 least, Model::mostOvenCost);
     }
+    std::vector<PossibleStay> all;
+    for (const OvenDemandIndex index : problem.ovenDemands.indices()) {
+        if (model.ovenStretches[index]) {
+            all.push_back(possibleStay(model, index, model.ovenStretches[index]->held));
+        }
+    }
+    model.ovensTogether = model.engine().newVariable(0, Model::mostOvenCost);
+    OvenCostPropagator::post(model.engine(), {problem.ovens.begin(), problem.ovens.end()}, style,
+                             std::move(all), *model.ovensTogether, Model::mostOvenCost);
 }
 
 } // namespace suppertide::exact

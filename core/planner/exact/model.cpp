@@ -17,6 +17,7 @@ using engine::isTrue;
 
 /// Beyond this sums of a few bounds could overflow.
 constexpr std::int64_t mostMagnitude = 400'000'000;
+constexpr Bound mostOvensCost = 100'000'000;
 
 } // namespace
 
@@ -211,16 +212,29 @@ void Model::charge(Variable variable, std::int64_t weight)
     }
 }
 
+/// At least the sum, and at least what they cost together.
+Variable Model::sumOfOvens(const IndexedVector<OvenIndex, Variable>& costs)
+{
+    const Variable sum = engine_.newVariable(0, mostOvensCost);
+    std::vector<engine::WeightedView> terms{{sum.minus(), 1}};
+    for (const Variable cost : costs) {
+        terms.push_back({cost.plus(), 1});
+    }
+    engine::LinearPropagator::post(engine_, std::move(terms), 0);
+    edge({*ovensTogether, 0}, {sum, 0}, 0, always_);
+    return sum;
+}
+
 void Model::addCostVariables()
 {
     std::vector<Charge> least = charges_;
     std::vector<Charge> likely = charges_;
-    for (const OvenIndex oven : ovenLeast.indices()) {
-        least.push_back({ovenLeast[oven], 1});
-        likely.push_back({ovenCost[oven], 1});
+    if (ovensTogether) {
+        least.push_back({sumOfOvens(ovenLeast), 1});
+        likely.push_back({sumOfOvens(ovenCost), 1});
     }
     cost_ = sumOf(least);
-    likelyCost_ = ovenLeast.empty() ? cost_ : sumOf(likely);
+    likelyCost_ = ovensTogether ? sumOf(likely) : cost_;
 }
 
 /// A variable that is at least the sum of the charges.

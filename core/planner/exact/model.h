@@ -104,6 +104,8 @@ public:
     IndexedVector<OvenIndex, Variable> ovenLeast;
     /// The same, but where the cheapest program is not known, the cheapest one found.
     IndexedVector<OvenIndex, Variable> ovenCost;
+    /// All of them, and no less than what is in any of them asks for.
+    std::optional<Variable> ovensTogether;
     static constexpr Bound mostOvenCost = 10'000'000;
     /// Booleans that say which comes first and the like, to be decided before the starts.
     std::vector<Variable> orders;
@@ -118,6 +120,7 @@ private:
         std::int64_t weight;
     };
     void addCostVariables();
+    [[nodiscard]] Variable sumOfOvens(const IndexedVector<OvenIndex, Variable>& costs);
     [[nodiscard]] Variable sumOf(const std::vector<Charge>& charges);
 
     const Problem* problem_;

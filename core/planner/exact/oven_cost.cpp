@@ -21,20 +21,92 @@ using engine::Trail;
 using engine::View;
 
 constexpr std::size_t mostRemembered = 20'000;
+/// Minutes; what lasts longer is not looked at by itself.
+constexpr std::int64_t mostLength = 2'000;
 /// Minutes by which what is surely in has to differ from what was looked at before.
 constexpr std::int64_t fewMinutes = 12;
 
 } // namespace
 
-OvenCostPropagator::OvenCostPropagator(Oven oven, const OvenProgramStyle& style,
+OvenCostPropagator::OvenCostPropagator(std::vector<Oven> ovens, const OvenProgramStyle& style,
                                        std::vector<PossibleStay> stays, engine::Variable least,
                                        std::int64_t most)
-    : oven_(std::move(oven)), style_(style), stays_(std::move(stays)), least_(least), most_(most)
-{}
+    : ovens_(std::move(ovens)), style_(style), stays_(std::move(stays)), least_(least), most_(most)
+{
+    for (const Oven& oven : ovens_) {
+        shelves_ = std::max(shelves_, oven.shelves);
+    }
+    lookAtEach();
+}
 
-void OvenCostPropagator::post(Engine& engine, const Oven& oven, const OvenProgramStyle& style,
-                              std::vector<PossibleStay> stays, engine::Variable least,
-                              std::int64_t most)
+/// Of a stay alone in an oven that is as hot as it may be when the stay begins.
+std::int64_t OvenCostPropagator::costWhileIn(const Oven& oven, const PossibleStay& stay) const
+{
+    if (stay.length <= 0 || stay.length > mostLength) {
+        return 0;
+    }
+    OvenStay alone = stay.stay;
+    alone.during = interval(0, stay.length);
+    const std::int64_t hottest = std::int64_t{alone.acceptHigh} * 1000;
+    const std::int64_t cost = OvenHeat(oven, {alone}, style_, most_).least(0, hottest, true, false);
+    return cost < most_ ? cost : 0;
+}
+
+/// Until the oven is warm enough for the stay, if nothing is in it earlier.
+std::int64_t OvenCostPropagator::costBefore(const Oven& oven, const PossibleStay& stay) const
+{
+    const std::int64_t rises =
+        (std::int64_t{stay.stay.acceptLow} - std::max(oven.startC, oven.ambientC)) * 1000;
+    const std::int64_t minutes = (rises + oven.heatMilliCPerMin - 1) / oven.heatMilliCPerMin;
+    return rises <= 0 ? 0 : style_.switchOn + style_.onMinute * minutes;
+}
+
+void OvenCostPropagator::lookAtEach()
+{
+    for (const PossibleStay& stay : stays_) {
+        std::int64_t whileIn = most_;
+        std::int64_t before = most_;
+        for (const Oven& oven : ovens_) {
+            whileIn = std::min(whileIn, costWhileIn(oven, stay));
+            before = std::min(before, costBefore(oven, stay));
+        }
+        whileIn_.push_back(whileIn);
+        before_.push_back(before);
+    }
+}
+
+bool OvenCostPropagator::mayMeet(const PossibleStay& one, const PossibleStay& other) const
+{
+    return one.shelves + other.shelves <= shelves_ && one.stay.acceptLow <= other.stay.acceptHigh &&
+           other.stay.acceptLow <= one.stay.acceptHigh;
+}
+
+/// Each minute that costs something is shared by no more stays than can be in at once.
+std::int64_t OvenCostPropagator::costOfShares(const std::vector<std::size_t>& inside) const
+{
+    std::int64_t alone = 0;  // of stays beside which no other can be in
+    std::int64_t shared = 0; // times shelves
+    std::int64_t longest = 0;
+    std::int64_t before = most_;
+    for (const std::size_t i : inside) {
+        const bool meets = std::any_of(inside.begin(), inside.end(), [&](std::size_t j) {
+            return j != i && mayMeet(stays_[i], stays_[j]);
+        });
+        if (meets) {
+            shared += whileIn_[i] * stays_[i].shelves;
+            longest = std::max(longest, whileIn_[i]);
+        } else {
+            alone += whileIn_[i];
+        }
+        before = std::min(before, before_[i]);
+    }
+    const std::int64_t together = std::max(longest, (shared + shelves_ - 1) / shelves_);
+    return inside.empty() ? 0 : std::min(most_, before + alone + together);
+}
+
+void OvenCostPropagator::post(Engine& engine, std::vector<Oven> ovens,
+                              const OvenProgramStyle& style, std::vector<PossibleStay> stays,
+                              engine::Variable least, std::int64_t most)
 {
     std::vector<View> views;
     for (const PossibleStay& stay : stays) {
@@ -44,7 +116,8 @@ void OvenCostPropagator::post(Engine& engine, const Oven& oven, const OvenProgra
     }
     std::sort(views.begin(), views.end());
     views.erase(std::unique(views.begin(), views.end()), views.end());
-    engine.add(std::make_unique<OvenCostPropagator>(oven, style, std::move(stays), least, most),
+    engine.add(std::make_unique<OvenCostPropagator>(std::move(ovens), style, std::move(stays),
+                                                    least, most),
                views);
 }
 
@@ -81,8 +154,9 @@ std::int64_t OvenCostPropagator::costOfHeat(const std::vector<OvenStay>& sure)
     if (heat_.size() >= mostRemembered) {
         heat_.clear();
     }
-    const OvenHeat heat(oven_, sure, style_, most_);
-    const std::int64_t cost = heat.least(0, std::int64_t{oven_.startC} * 1000, false, false);
+    const OvenHeat heat(ovens_.front(), sure, style_, most_);
+    const std::int64_t cost =
+        heat.least(0, std::int64_t{ovens_.front().startC} * 1000, false, false);
     return heat_.emplace(std::move(key), cost).first->second;
 }
 
@@ -95,21 +169,24 @@ std::int64_t OvenCostPropagator::costOfOneSetting(const std::vector<int>& prefer
         std::int64_t sum = 0;
         for (std::size_t i = from; i < to; ++i) {
             const std::int64_t away = std::abs(std::int64_t{preferred[chosen]} - preferred[i]);
-            const std::int64_t off = std::abs(std::int64_t{oven_.ambientC} - preferred[i]);
-            sum += style_.preferC * std::min(away, off);
+            std::int64_t off = away;
+            for (const Oven& oven : ovens_) {
+                off = std::min(off, std::abs(std::int64_t{oven.ambientC} - preferred[i]));
+            }
+            sum += style_.preferC * off;
         }
         best = chosen == from ? sum : std::min(best, sum);
     }
     return best;
 }
 
-std::int64_t
-OvenCostPropagator::costOfSettings(const std::vector<const PossibleStay*>& inside) const
+std::int64_t OvenCostPropagator::costOfSettings(const std::vector<std::size_t>& inside) const
 {
     std::vector<int> preferred;
-    for (const PossibleStay* stay : inside) {
-        if (stay->stay.prefer && !stay->stay.off) {
-            preferred.push_back(*stay->stay.prefer);
+    for (const std::size_t i : inside) {
+        const OvenStay& stay = stays_[i].stay;
+        if (stay.prefer && !stay.off) {
+            preferred.push_back(*stay.prefer);
         }
     }
     if (style_.preferC == 0 || preferred.size() < 2) {
@@ -125,21 +202,25 @@ OvenCostPropagator::costOfSettings(const std::vector<const PossibleStay*>& insid
             best[to] = best[to] < 0 ? sum : std::min(best[to], sum);
         }
     }
-    return best.back();
+    // Each oven begins with a setting that is no change.
+    const auto free = static_cast<std::int64_t>(ovens_.size()) - 1;
+    return std::max<std::int64_t>(0, best.back() - style_.change * free);
 }
 
 bool OvenCostPropagator::propagate(Engine& engine)
 {
     const Trail& trail = engine.trail();
-    std::vector<const PossibleStay*> inside;
+    std::vector<std::size_t> inside;
     std::vector<OvenStay> sure;
     Literals because;
+    Literals times;
     bool allFixed = true;
-    for (const PossibleStay& stay : stays_) {
+    for (std::size_t i = 0; i < stays_.size(); ++i) {
+        const PossibleStay& stay = stays_[i];
         if (!trail.holds(stay.inside)) {
             continue;
         }
-        inside.push_back(&stay);
+        inside.push_back(i);
         because.push_back(stay.inside);
         const Bound from = trail.most(stay.from);
         const Bound to = trail.least(stay.to);
@@ -147,14 +228,23 @@ bool OvenCostPropagator::propagate(Engine& engine)
         if (from < to) {
             sure.push_back(stay.stay);
             sure.back().during = interval(from, to);
-            because.push_back(atMost(stay.from, from));
-            because.push_back(atLeast(stay.to, to));
+            times.push_back(atMost(stay.from, from));
+            times.push_back(atLeast(stay.to, to));
         }
     }
-    const std::int64_t heat = isWorthALook(sure, allFixed) ? costOfHeat(sure) : 0;
-    const std::int64_t cost = std::min(most_, heat + costOfSettings(inside));
-    const auto least = static_cast<Bound>(cost);
-    return trail.least(least_) >= least || engine.imply(atLeast(least_, least), because);
+    const std::int64_t settings = costOfSettings(inside);
+    const auto raise = [&](std::int64_t cost) {
+        const auto least = static_cast<Bound>(std::min(most_, cost + settings));
+        return trail.least(least_) >= least || engine.imply(atLeast(least_, least), because);
+    };
+    if (!raise(costOfShares(inside))) {
+        return false;
+    }
+    if (ovens_.size() > 1 || !isWorthALook(sure, allFixed)) {
+        return true;
+    }
+    because.insert(because.end(), times.begin(), times.end());
+    return raise(costOfHeat(sure));
 }
 
 } // namespace suppertide::exact

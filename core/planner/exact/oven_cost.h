@@ -1,12 +1,16 @@
-// OvenCostPropagator: what one oven costs at least, given what is sure to be in it and when.
+// OvenCostPropagator: what one oven costs at least, given what is sure to be in it and when; or
+// what several cost together, given what is in any of them.
 //
 //     roast       [---|======|---]       sure to be in from its latest start to its earliest end
 //     potatoes             [--|====|--]
 //     must be hot     |=========|        so many minutes on, whatever the program
 //
-// Added to it: settings away from what is preferred, and changes, whatever the order of the stays:
-// over the temperatures preferred in rising order, the cheapest way to divide them into runs of one
-// setting each. Both are lower bounds of different costs.
+// Where stays may still move, what each costs while it lasts counts, divided by how many there can
+// be at once: by the shelves that it takes, and undivided where no other can be in beside it.
+//
+// Added to either: settings away from what is preferred, and changes, whatever the order of the
+// stays: over the temperatures preferred in rising order, the cheapest way to divide them into runs
+// of one setting each. That is a lower bound of other costs.
 #pragma once
 
 #include <cstdint>
@@ -25,14 +29,16 @@ struct PossibleStay
     engine::Term to;
     engine::Literal inside; // in this oven, and something is held
     OvenStay stay;          // its times are not looked at
+    std::int64_t shelves = 0;
+    std::int64_t length = 0; // at least
 };
 
 class OvenCostPropagator : public engine::Propagator
 {
 public:
-    OvenCostPropagator(Oven oven, const OvenProgramStyle& style, std::vector<PossibleStay> stays,
-                       engine::Variable least, std::int64_t most);
-    static void post(engine::Engine& engine, const Oven& oven, const OvenProgramStyle& style,
+    OvenCostPropagator(std::vector<Oven> ovens, const OvenProgramStyle& style,
+                       std::vector<PossibleStay> stays, engine::Variable least, std::int64_t most);
+    static void post(engine::Engine& engine, std::vector<Oven> ovens, const OvenProgramStyle& style,
                      std::vector<PossibleStay> stays, engine::Variable least, std::int64_t most);
 
     bool propagate(engine::Engine& engine) override;
@@ -41,13 +47,21 @@ public:
 private:
     [[nodiscard]] bool isWorthALook(const std::vector<OvenStay>& sure, bool allFixed);
     [[nodiscard]] std::int64_t costOfHeat(const std::vector<OvenStay>& sure);
-    [[nodiscard]] std::int64_t costOfSettings(const std::vector<const PossibleStay*>& inside) const;
+    void lookAtEach();
+    [[nodiscard]] std::int64_t costWhileIn(const Oven& oven, const PossibleStay& stay) const;
+    [[nodiscard]] std::int64_t costBefore(const Oven& oven, const PossibleStay& stay) const;
+    [[nodiscard]] bool mayMeet(const PossibleStay& one, const PossibleStay& other) const;
+    [[nodiscard]] std::int64_t costOfShares(const std::vector<std::size_t>& inside) const;
+    [[nodiscard]] std::int64_t costOfSettings(const std::vector<std::size_t>& inside) const;
     [[nodiscard]] std::int64_t costOfOneSetting(const std::vector<int>& preferred, std::size_t from,
                                                 std::size_t to) const;
 
-    Oven oven_;
+    std::vector<Oven> ovens_;
+    std::int64_t shelves_ = 1; // of the largest
     OvenProgramStyle style_;
     std::vector<PossibleStay> stays_;
+    std::vector<std::int64_t> whileIn_; // what each costs at least while it lasts
+    std::vector<std::int64_t> before_;  // and before it, if it is the first
     engine::Variable least_;
     std::int64_t most_;
     std::map<std::vector<std::int64_t>, std::int64_t> heat_; // by the stays that are sure
