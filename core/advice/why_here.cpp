@@ -42,6 +42,9 @@ public:
 
     WhyHere ask()
     {
+        answer_.figures =
+            figuresOf(formulation_, assign(problem_, plan_->schedule,
+                                           assignmentPins(formulation_, *input_.layout)));
         answer_.earlier = hold(Minutes{-1});
         answer_.later = hold(Minutes{1});
         return std::move(answer_);
@@ -64,7 +67,7 @@ private:
         for (Minutes by = step; !stop_.stop_requested(); by += step) {
             const std::vector<Broken>& broken = live.update(assigned.assign(movedBy(by), pins));
             if (std::ranges::any_of(broken, [&](const Broken& each) { return isNew(each); })) {
-                blame(found, broken, live.schedule());
+                blame(found, by, broken, live.schedule());
                 break;
             }
             found.free += Minutes{1};
@@ -86,11 +89,38 @@ private:
         return moved;
     }
 
-    void blame(Hold& found, std::vector<Broken> broken, const Schedule& schedule) const
+    void blame(Hold& found, Minutes by, std::vector<Broken> broken, const Schedule& schedule) const
     {
         std::erase_if(broken, [&](const Broken& each) { return !isNew(each); });
-        found.clashes = ClashFinder(formulation_).clashes(schedule, broken);
+        const ClashFinder finder(formulation_);
         found.beyond = judgePlan(plan_->formulation, input_, schedule, plan_->revision);
+        if (std::ranges::none_of(broken, isOfHands)) {
+            found.clashes = finder.clashes(schedule, broken);
+            return;
+        }
+        // No cook can. Whom that would leave without a cook is chance; who does it now is busy
+        // with something that can be named.
+        std::erase_if(broken, isOfHands);
+        found.clashes = finder.clashes(schedule, broken);
+        const Schedule byTheSame = assign(problem_, movedBy(by), sameCooks());
+        std::vector<Broken> ofHands = check(problem_, byTheSame);
+        std::erase_if(ofHands,
+                      [&](const Broken& each) { return !isNew(each) || !isOfHands(each); });
+        for (Clash& clash : finder.clashes(byTheSame, ofHands)) {
+            found.clashes.push_back(std::move(clash));
+        }
+    }
+
+    [[nodiscard]] static bool isOfHands(const Broken& broken)
+    {
+        return broken.kind == BrokenKind::Hands || broken.kind == BrokenKind::Cook;
+    }
+
+    [[nodiscard]] AssignmentPins sameCooks() const
+    {
+        AssignmentPins pins = assignmentPins(formulation_, *input_.layout);
+        pins.cooks = plan_->schedule.cooks;
+        return pins;
     }
 
     [[nodiscard]] Minutes along(Minutes step, Minutes free) const

@@ -27,6 +27,7 @@ struct WhyHere
     std::vector<TaskIndex> group; // that moves as one with it (into the oven, out of it)
     Interval now;                 // of the group
     bool isPinned = false;
+    PlanFigures figures; // of the plan as it is, ovens derived as for each place further on
     Hold earlier;
     Hold later;
 };

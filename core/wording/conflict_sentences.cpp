@@ -175,7 +175,7 @@ private:
         }
         if (lag.min && *lag.min > Minutes{0}) {
             parts.push_back(of.text.empty() ? fmt::format("{} pass", durationText(*lag.min))
-                                            : fmt::format("it {} for at least {}", of.text,
+                                            : fmt::format("{} for at least {}", quoted(of.text),
                                                           durationText(*lag.min)));
         }
     }
@@ -196,25 +196,42 @@ private:
 
     void tellNeeds()
     {
-        std::vector<std::string> said;
+        std::vector<Need> needs;
         for (const StoryItem& item : story_.items) {
-            const std::string text =
-                source(item.task).role == TaskRole::Watch ? awayText(item) : needText(item);
-            if (std::ranges::find(said, text) == said.end()) {
-                said.push_back(text);
-                say(text);
+            if (source(item.task).role == TaskRole::Watch) {
+                continue;
+            }
+            const std::string text = needText(item);
+            const auto alike = std::ranges::find(needs, text, &Need::text);
+            if (alike == needs.end()) {
+                needs.push_back({{itemSubject(item)}, text});
+            } else {
+                alike->subjects.push_back(itemSubject(item));
+            }
+        }
+        for (const Need& need : needs) {
+            say(fmt::format("{}: {}{}", listed(need.subjects),
+                            need.subjects.size() > 1 ? "each " : "", need.text));
+        }
+        for (const StoryItem& item : story_.items) {
+            if (source(item.task).role == TaskRole::Watch) {
+                say(fmt::format("{} nobody is awake at home",
+                                reader_.during(problem_.tasks[item.task].window)));
             }
         }
     }
 
-    /// "The gratin: 92 min on a shelf of an oven at 140 °C to 160 °C, sets for 15 to 25 min,
-    /// serving the main at 20:30; so in it from 19:02 to 20:05, whenever it is begun".
+    /// What some dishes or steps need alike.
+    struct Need
+    {
+        std::vector<std::string> subjects;
+        std::string text;
+    };
+
+    /// "92 min on a shelf of an oven at 140 °C to 160 °C, “sets” for 15 to 25 min, serving the main
+    /// at 20:30; so, whenever it is begun, from 19:02 to 20:05".
     [[nodiscard]] std::string needText(const StoryItem& item) const
     {
-        std::string text = itemSubject(item);
-        if (!item.options.empty()) {
-            text += fmt::format(" “{}”", fmt::join(item.options, "”, “"));
-        }
         std::vector<std::string> parts{whatFor(item)};
         for (const LagIndex lag : item.waits) {
             parts.push_back(waitText(lag));
@@ -224,13 +241,7 @@ private:
                                         theThing(source(*item.serving).dishName),
                                         reader_.at(problem_.tasks[*item.serving].window.start)));
         }
-        return fmt::format("{}: {}{}", text, fmt::join(parts, ", "), surelyText(item));
-    }
-
-    [[nodiscard]] std::string awayText(const StoryItem& item) const
-    {
-        return fmt::format("{} nobody is awake at home",
-                           reader_.during(problem_.tasks[item.task].window));
+        return fmt::format("{}{}", fmt::join(parts, ", "), surelyText(item));
     }
 
     [[nodiscard]] std::string surelyText(const StoryItem& item) const
@@ -254,6 +265,9 @@ private:
                                                : std::string{};
         const std::string& variant = source(item.task).variantName;
         std::string text = dish.empty() ? quoted(deedOf(source(item.task))) : theThing(dish);
+        if (!item.options.empty()) {
+            return text + fmt::format(" “{}”", fmt::join(item.options, "”, “"));
+        }
         return variant.empty() ? text : text + " (" + variant + ")";
     }
 
@@ -340,7 +354,7 @@ private:
     {
         const Lag& lag = problem_.lags[index];
         const std::string& text = formulation_.lags[index].text;
-        const std::string what = text.empty() ? "waits" : text;
+        const std::string what = text.empty() ? "a wait" : quoted(text);
         const Minutes least = lag.min.value_or(Minutes{0});
         if (!lag.max) {
             return fmt::format("{} for at least {}", what, durationText(least));

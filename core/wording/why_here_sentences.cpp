@@ -15,7 +15,7 @@ class WhyWords
 public:
     WhyWords(const WhyHere& why, const Plan& plan, const Occasion& occasion,
              const ReadingStyle& style)
-        : why_(why), plan_(plan), formulation_(*plan.formulation), occasion_(occasion),
+        : why_(why), formulation_(*plan.formulation), occasion_(occasion),
           reader_(plan, occasion, style)
     {}
 
@@ -54,10 +54,17 @@ private:
         std::vector<std::string> deeds;
         for (const TaskIndex task : clash.tasks) {
             if (!isOwn(task)) {
-                deeds.push_back(quoted(deedOf(formulation_.tasks[task])));
+                deeds.push_back(nameOf(task));
             }
         }
         return listed(deeds);
+    }
+
+    [[nodiscard]] std::string nameOf(TaskIndex task) const
+    {
+        const TaskSource& of = formulation_.tasks[task];
+        return of.batches > 1 ? fmt::format("{} (batch {})", quoted(deedOf(of)), of.batch)
+                              : quoted(deedOf(of));
     }
 
     [[nodiscard]] std::string reasons(const Hold& hold, bool isEarlier) const
@@ -95,7 +102,8 @@ private:
             return with.empty() ? "there are too few hands"
                                 : fmt::format("{} busy with {}", cookIs(clash), with);
         case ClashKind::CookNotFree:
-            return clash.cook ? fmt::format("{} is not free", formulation_.cookNames[*clash.cook])
+            return clash.cook ? fmt::format("{} is {}", formulation_.cookNames[*clash.cook],
+                                            isAtTable(hold, clash) ? "at table" : "not free")
                               : "no cook is free";
         case ClashKind::OvenTemperature:
         case ClashKind::OvenSpace:
@@ -128,6 +136,15 @@ private:
         std::string said = sentence(*hold.beyond, occasion_, clash, reader_.style());
         said.pop_back();
         return said;
+    }
+
+    [[nodiscard]] bool isAtTable(const Hold& hold, const Clash& clash) const
+    {
+        const Timetable times(formulation_.problem, hold.beyond->schedule);
+        const std::vector<Interval> table = times.atTable(formulation_.problem.cooks[*clash.cook]);
+        return clash.when && std::ranges::any_of(table, [&](const Interval& each) {
+                   return each.overlaps(*clash.when);
+               });
     }
 
     [[nodiscard]] std::string cookIs(const Clash& clash) const
@@ -178,13 +195,13 @@ private:
         const TaskIndex other = isOwn(lag.from.task) ? lag.to.task : lag.from.task;
         const TaskSource& of = formulation_.tasks[other];
         const bool isServing = of.role == TaskRole::Serving;
-        const std::string deed =
-            isServing ? "serving " + theThing(of.dishName) : quoted(deedOf(of));
+        const std::string deed = isServing ? "serving " + theThing(of.dishName) : nameOf(other);
         const bool isLong = clash.kind == ClashKind::WaitTooLong;
         const std::string bound = durationText(Minutes{clash.allowed});
-        if (!source.text.empty()) {
-            return fmt::format("it {} for at {} {} {} {}", source.text, isLong ? "most" : "least",
-                               bound, isOwn(lag.from.task) ? "before" : "after", deed);
+        if (!source.text.empty() && (isLong || clash.allowed > 0)) {
+            return fmt::format("{} takes at {} {} {} {}", quoted(source.text),
+                               isLong ? "most" : "least", bound,
+                               isOwn(lag.from.task) ? "before" : "after", deed);
         }
         if (isLong) {
             return fmt::format("{} comes at most {} {}", deed, bound,
@@ -218,7 +235,7 @@ private:
         if (!hold.at) {
             return {};
         }
-        const PlanFigures& now = plan_.figures;
+        const PlanFigures& now = why_.figures;
         const PlanFigures& then = *hold.at;
         // That it was put here before is no reason for somebody who asks whether to move it.
         if (then.cost.total() - then.cost.before <= now.cost.total() - now.cost.before) {
@@ -253,7 +270,6 @@ private:
     }
 
     const WhyHere& why_;
-    const Plan& plan_;
     const Formulation& formulation_;
     const Occasion& occasion_;
     TimeReader reader_;

@@ -29,12 +29,13 @@ std::vector<std::string> conflictOf(const Supper& supper)
 
 TEST(ConflictSentences, SayWhenSomethingHotNeedsSomebodyWhoIsNotThere)
 {
-    EXPECT_THAT(conflictOf(test::custardTooLate()),
-                ElementsAre("The custard: 42 min with somebody awake at home, chills for 4 h to "
-                            "5 h, stands for at most 30 min, serving the main at 15:00; so between "
-                            "08:43 and 10:55.",
-                            "From Fri 18 June 22:00 to Sat 19 June 11:30 nobody is awake at home.",
-                            "That does not fit: heat needs somebody awake at home."));
+    EXPECT_THAT(
+        conflictOf(test::custardTooLate()),
+        ElementsAre("The custard: 42 min with somebody awake at home, “chills” for 4 h to 5 h, "
+                    "“stands” for at most 30 min, serving the main at 15:00; so between "
+                    "08:43 and 10:55.",
+                    "From Fri 18 June 22:00 to Sat 19 June 11:30 nobody is awake at home.",
+                    "That does not fit: heat needs somebody awake at home."));
 }
 
 TEST(ConflictSentences, CountTheTimeFromTheCooksComingToTheServing)
@@ -45,7 +46,7 @@ TEST(ConflictSentences, CountTheTimeFromTheCooksComingToTheServing)
     EXPECT_THAT(
         conflictOf(supper),
         ElementsAre("“Bake the custard” cannot begin before 11:30, when Maren is free, then it "
-                    "takes 42 min, then it chills for at least 4 h, then “Turn it out” takes "
+                    "takes 42 min, then “chills” for at least 4 h, then “Turn it out” takes "
                     "5 min; that makes 16:17 at the earliest.",
                     "The main is to be served at 15:00: 1 h 17 too late."));
 }
@@ -62,13 +63,13 @@ TEST(ConflictSentences, SayWhatTwoDishesWantOfOneThingAtOneTime)
         recipe.common.waits.push_back(test::waitBetween("stands", deed, "", 0_min, 10_min));
         supper.serve(recipe);
     }
-    EXPECT_THAT(conflictOf(supper),
-                ElementsAre("The soup: 20 min with a blender, stands for at most 10 min, serving "
-                            "the main at 19:30; so, whenever it is begun, from 19:10 to 19:20.",
-                            "The sauce: 20 min with a blender, stands for at most 10 min, serving "
-                            "the main at 19:30; so, whenever it is begun, from 19:10 to 19:20.",
-                            "From 19:10 to 19:20 that is all of it at once, but there is one "
-                            "blender."));
+    EXPECT_THAT(
+        conflictOf(supper),
+        ElementsAre("The soup and the sauce: each 20 min with a blender, “stands” for at most 10 "
+                    "min, serving the main at 19:30; so, whenever it is begun, from 19:10 to "
+                    "19:20.",
+                    "From 19:10 to 19:20 that is all of it at once, but there is one "
+                    "blender."));
 }
 
 TEST(ConflictSentences, SayThatThereAreTooFewHands)
@@ -115,15 +116,16 @@ TEST(ConflictSentences, SayTheTemperaturesThatOneOvenCannotHaveAtOnce)
         test::waitBetween("stay crisp", "Roast the roots", "", 0_min, 10_min));
     supper.serve(gratin);
     supper.serve(roots);
-    EXPECT_THAT(conflictOf(supper),
-                ElementsAre("The gratin: 1 h 02 on a shelf of an oven at 150 °C, sets for 10 min "
-                            "to 20 min, serving the main at 19:30; so, whenever it is begun, from "
-                            "18:18 to 19:10.",
-                            "The roots: 42 min on a shelf of an oven at 220 °C, stay crisp for at "
-                            "most 10 min, serving the main at 19:30; so, whenever it is begun, "
-                            "from 18:48 to 19:20.",
-                            "From 18:48 to 19:10 that is all of it at once, but there is only the "
-                            "oven with 2 shelves, and no temperature suits all of it."));
+    EXPECT_THAT(
+        conflictOf(supper),
+        ElementsAre("The gratin: 1 h 02 on a shelf of an oven at 150 °C, “sets” for 10 min to 20 "
+                    "min, serving the main at 19:30; so, whenever it is begun, from 18:18 "
+                    "to 19:10.",
+                    "The roots: 42 min on a shelf of an oven at 220 °C, “stay crisp” for at "
+                    "most 10 min, serving the main at 19:30; so, whenever it is begun, "
+                    "from 18:48 to 19:20.",
+                    "From 18:48 to 19:10 that is all of it at once, but there is only the "
+                    "oven with 2 shelves, and no temperature suits all of it."));
 }
 
 TEST(ConflictSentences, SayWhenTheCookIsThereAndWhenTheyWouldHaveToBe)
