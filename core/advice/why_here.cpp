@@ -25,6 +25,7 @@ public:
         const auto& start = plan->schedule.starts[task];
         expects(start.has_value(), "a task with a start");
         answer_.task = task;
+        answer_.start = *start;
         answer_.group =
             TieGraph(problem_, presentTasks(problem_, plan->schedule.options)).rigidGroup(task);
         answer_.now = {*start, *start + problem_.tasks[task].duration};

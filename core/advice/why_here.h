@@ -25,6 +25,7 @@ struct WhyHere
 {
     TaskIndex task;
     std::vector<TaskIndex> group; // that moves as one with it (into the oven, out of it)
+    PlanTime start;               // of the task itself
     Interval now;                 // of the group
     bool isPinned = false;
     PlanFigures figures; // of the plan as it is, ovens derived as for each place further on

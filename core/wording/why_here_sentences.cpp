@@ -27,7 +27,7 @@ public:
             return "It cannot start earlier: " + because + ".";
         }
         return fmt::format("It could start up to {} earlier, at {}{}; before that {}.",
-                           durationText(hold.free), reader_.at(why_.now.start - hold.free),
+                           durationText(hold.free), reader_.at(why_.start - hold.free),
                            costText(hold), because);
     }
 
@@ -39,7 +39,7 @@ public:
             return "It cannot start later: " + because + ".";
         }
         return fmt::format("It could start up to {} later, at {}{}; after that {}.",
-                           durationText(hold.free), reader_.at(why_.now.start + hold.free),
+                           durationText(hold.free), reader_.at(why_.start + hold.free),
                            costText(hold), because);
     }
 

@@ -184,10 +184,10 @@ void addSlack(Scene& scene, const SceneSource& source, TaskIndex task)
         return; // it already stands where it cannot
     }
     block->slack = starts;
-    block->slackWords = earlier + later == Minutes{0}
-                            ? std::string("no slack: all else stands as it is")
-                            : fmt::format("slack: {} earlier, {} later", durationText(earlier),
-                                          durationText(later));
+    block->slackWords =
+        earlier + later == Minutes{0}
+            ? std::string("none as long as all else stands")
+            : fmt::format("{} earlier, {} later", durationText(earlier), durationText(later));
 }
 
 } // namespace suppertide::ui

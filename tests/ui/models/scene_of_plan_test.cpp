@@ -165,6 +165,8 @@ TEST_F(SceneOfTheDemo, SaysHowFarAStepCanMove)
         if (shown.slack) {
             EXPECT_TRUE(shown.slack->start <= shown.start && shown.start <= shown.slack->end);
             EXPECT_FALSE(shown.slackWords.empty());
+            // The word itself is the painter's.
+            EXPECT_EQ(shown.slackWords.find("slack"), std::string::npos);
         }
     }
 }
