@@ -102,14 +102,10 @@ bool ClashPanel::eventFilter(QObject* watched, QEvent* event)
 {
     if (event->type() == QEvent::Leave) {
         Q_EMIT clashPointedAt(0);
+    } else if (event->type() == QEvent::Resize) {
+        view_->doItemsLayout(); // sentences wrap anew, also where the ways out take room
     }
     return QWidget::eventFilter(watched, event);
-}
-
-void ClashPanel::resizeEvent(QResizeEvent* event)
-{
-    QWidget::resizeEvent(event);
-    view_->doItemsLayout(); // sentences wrap anew
 }
 
 } // namespace suppertide::ui

@@ -41,7 +41,6 @@ Q_SIGNALS:
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
-    void resizeEvent(QResizeEvent* event) override;
 
 private:
     [[nodiscard]] int numberAt(const QModelIndex& index) const;

@@ -94,6 +94,7 @@ void Advising::begin(AdviceRequest request, const QString& heading, const QStrin
     panel_.setReasons(reasons);
     panel_.setProgress(tr("Looking…"), true);
     panel_.show();
+    Q_EMIT opened();
     job_->start(std::move(request));
 }
 

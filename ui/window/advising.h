@@ -33,6 +33,8 @@ public Q_SLOTS:
     void close();
 
 Q_SIGNALS:
+    /// The panel has something to show.
+    void opened();
     void said(const QString& words);
 
 private:

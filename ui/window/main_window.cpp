@@ -189,6 +189,7 @@ void MainWindow::connectPanels()
         goToClash(number);
         parts_->advising->lookFor(number);
     });
+    connect(parts_->advising, &Advising::opened, this, &MainWindow::makeRoomForWays);
     connect(parts_->advising, &Advising::said, this, &MainWindow::say);
     connect(parts_->clashes, &ClashPanel::clashPointedAt, this, [this](int number) {
         parts_->timeline->pointAtClash(number == 0 ? std::nullopt : std::optional(number));

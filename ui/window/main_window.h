@@ -56,6 +56,7 @@ private:
     void showOnly(QAction* shown);
     void giveWay();
     void makeRoomForPages(bool isOpen);
+    void makeRoomForWays();
     void restoreSizes();
     void keepSizes();
 

@@ -177,6 +177,18 @@ void MainWindow::makeRoomForPages(bool isOpen)
     parts_->across->setSizes(widths);
 }
 
+void MainWindow::makeRoomForWays()
+{
+    // Two or three ways out at a glance, as long as most of the height stays the timeline's.
+    constexpr int forTwo = 220; // px
+    QList<int> heights = parts_->down->sizes();
+    const int both = heights.first() + heights.last();
+    const int wanted = std::min(forTwo, both / 3);
+    if (heights.last() < wanted) {
+        parts_->down->setSizes({both - wanted, wanted});
+    }
+}
+
 void MainWindow::showOnly(QAction* shown)
 {
     for (QAction* each :
