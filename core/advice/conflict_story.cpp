@@ -31,9 +31,10 @@ public:
         }
         std::ranges::stable_sort(story_.items, {}, &StoryItem::earliest);
         // When nobody is there stands after what somebody would have to be there for.
-        std::ranges::stable_partition(story_.items, [this](const StoryItem& item) {
-            return formulation_.tasks[item.task].role != TaskRole::Watch;
-        });
+        std::stable_partition(story_.items.begin(), story_.items.end(),
+                              [this](const StoryItem& item) {
+                                  return formulation_.tasks[item.task].role != TaskRole::Watch;
+                              });
         findTogether();
         return std::move(story_);
     }

@@ -170,7 +170,7 @@ public:
         Dish* from = findDish(occasion_, change.from);
         Dish* to = findDish(occasion_, change.to);
         const auto recipe = to == nullptr ? input_.recipes.end() : input_.recipes.find(to->recipe);
-        if (from != nullptr && recipe != input_.recipes.end()) {
+        if (from != nullptr && to != nullptr && recipe != input_.recipes.end()) {
             exchange(*from, *to, *recipe->second);
         }
     }

@@ -69,7 +69,7 @@ Tried firstPlan(const PlanInput& input, const PlannerLimits& limits, const std::
 }
 
 PlanPtr betterPlan(const PlanInput& input, const PlannerLimits& limits, const std::stop_token& stop,
-                   PlanPtr known)
+                   const PlanPtr& known)
 {
     const auto outcome = makePlan(PlanRequest{input, limits}, stop);
     PlanPtr plan;
@@ -316,7 +316,7 @@ private:
     /// as it would be kept, and tells of it if it holds.
     void keep(std::vector<EveningChange> changes, const PlanInput& input, PlanPtr plan)
     {
-        plan = betterPlan(input, request_.better, stop_, std::move(plan));
+        plan = betterPlan(input, request_.better, stop_, plan);
         PlanInput start = request_.input;
         for (std::size_t i = 0; i + 1 < changes.size(); ++i) {
             start = applied(start, changes[i]);

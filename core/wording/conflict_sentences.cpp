@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <array>
+#include <iterator>
 
 #include "core/advice/conflict_story.h"
 #include "core/wording/advice_wording.h"
@@ -65,9 +66,8 @@ private:
     [[nodiscard]] std::string cooksText(const std::vector<CookIndex>& cooks) const
     {
         std::vector<std::string> names;
-        for (const CookIndex cook : cooks) {
-            names.push_back(formulation_.cookNames[cook]);
-        }
+        std::ranges::transform(cooks, std::back_inserter(names),
+                               [this](CookIndex cook) { return formulation_.cookNames[cook]; });
         return listed(names);
     }
 
