@@ -67,7 +67,7 @@ class Run:
 
 def planned(program, problem, seconds, seed=1, threads=1, words=()):
     """One run; ends the benchmark if the program fails."""
-    command = [str(program), str(problem), "--seconds", str(seconds), "--seed", str(seed),
+    command = [str(pathlib.Path(program).resolve()), str(problem), "--seconds", str(seconds), "--seed", str(seed),
                "--threads", str(threads), "--trace", *words]
     begun = time.monotonic()
     done = subprocess.run(command, capture_output=True, text=True)

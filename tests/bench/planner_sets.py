@@ -49,7 +49,7 @@ def breach(judge, problem, run):
     with tempfile.NamedTemporaryFile("w", suffix=".json") as file:
         json.dump(run.schedule, file)
         file.flush()
-        done = subprocess.run([judge, problem, file.name], capture_output=True, text=True)
+        done = subprocess.run([judge.resolve(), problem, file.name], capture_output=True, text=True)
     said = done.stdout.strip()
     return "" if said == f"cost {run.cost}" else said or done.stderr.strip()
 
