@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cstdlib>
+#include <limits>
 #include <unordered_map>
 #include <utility>
 
@@ -235,6 +236,9 @@ private:
     std::vector<std::vector<Waiting>> open_; // by the least that they lead to, less `base_`
     std::int64_t base_ = 0;
     std::size_t bucket_ = 0; // looked at now
+    /// What is dearer by so much than the least is left out, and `leftOut_` the least of it.
+    static constexpr std::int64_t mostBuckets = 200'000;
+    std::int64_t leftOut_ = std::numeric_limits<std::int64_t>::max();
 };
 
 void ProgramSearch::reach(const Known& known)
@@ -259,6 +263,10 @@ void ProgramSearch::reach(const Known& known)
 
 void ProgramSearch::wait(const Waiting& waiting, std::int64_t leads)
 {
+    if (leads - base_ >= mostBuckets) {
+        leftOut_ = std::min(leftOut_, leads);
+        return;
+    }
     const auto bucket =
         std::max(bucket_, static_cast<std::size_t>(std::max<std::int64_t>(0, leads - base_)));
     if (bucket >= open_.size()) {
@@ -461,7 +469,7 @@ CheapestProgram ProgramSearch::run(std::int64_t effort)
             expand(next.known);
         }
     }
-    result.bound = below_;
+    result.bound = std::min(below_, leftOut_);
     return result;
 }
 

@@ -1,6 +1,7 @@
 #include "core/assign/oven_heat.h"
 
 #include <algorithm>
+#include <numeric>
 
 #include "core/assign/oven_segments.h"
 
@@ -11,6 +12,17 @@ namespace {
 /// Far outside any temperature, yet safe to add ramps to.
 constexpr std::int64_t unbounded = std::int64_t{1} << 50;
 
+/// Costs from here on are not told apart; far above what an evening's oven costs, and there is a
+/// level of each.
+constexpr std::int64_t mostUnits = 20'000;
+
+OvenProgramStyle inUnits(OvenProgramStyle style, std::int64_t unit)
+{
+    style.onMinute /= unit;
+    style.switchOn /= unit;
+    return style;
+}
+
 std::int64_t milli(int degrees)
 {
     return std::int64_t{degrees} * 1000;
@@ -20,7 +32,8 @@ std::int64_t milli(int degrees)
 
 OvenHeat::OvenHeat(const Oven& oven, const std::vector<OvenStay>& stays,
                    const OvenProgramStyle& style, std::int64_t below)
-    : oven_(oven), style_(style), below_(below),
+    : oven_(oven), unit_(std::max<std::int64_t>(1, std::gcd(style.onMinute, style.switchOn))),
+      style_(inUnits(style, unit_)), below_(std::min((below + unit_ - 1) / unit_, mostUnits)),
       coldest_(milli(std::min({oven.minC, oven.startC, oven.ambientC}))),
       hottest_(milli(std::max({oven.maxC, oven.startC, oven.ambientC})))
 {
@@ -186,7 +199,8 @@ std::int64_t OvenHeat::least(int minute, std::int64_t milliC, bool on, bool heat
     const Levels& levels = rows_[rowOf_[index(minute)]][which];
     const auto place = std::partition_point(levels.milliC.begin(), levels.milliC.end(),
                                             [&](std::int64_t level) { return level > milliC; });
-    return place == levels.milliC.end() ? below_ : levels.first + (place - levels.milliC.begin());
+    return unit_ *
+           (place == levels.milliC.end() ? below_ : levels.first + (place - levels.milliC.begin()));
 }
 
 } // namespace suppertide

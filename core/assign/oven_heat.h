@@ -58,9 +58,10 @@ private:
     [[nodiscard]] std::int64_t ifOn(int minute, std::int64_t needed) const;
 
     Oven oven_;
-    OvenProgramStyle style_;
-    std::int64_t below_;
-    std::int64_t coldest_; // that the oven can ever be, in thousandths of a degree
+    std::int64_t unit_;      // of costs, all of which are so many of it
+    OvenProgramStyle style_; // in units
+    std::int64_t below_;     // in units
+    std::int64_t coldest_;   // that the oven can ever be, in thousandths of a degree
     std::int64_t hottest_;
     int last_ = 0;
     std::vector<bool> taken_; // by minute

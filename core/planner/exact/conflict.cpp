@@ -6,6 +6,8 @@
 #include "core/planner/engine/search.h"
 #include "core/planner/exact/branching.h"
 #include "core/planner/exact/model.h"
+#include "core/planner/exact/oven_programs.h"
+#include "core/planner/exact/reading.h"
 
 namespace suppertide::exact {
 
@@ -17,7 +19,7 @@ class Shrinking
 {
 public:
     Shrinking(Model& model, quick_start::Budget& budget)
-        : budget_(&budget), branching_(model),
+        : budget_(&budget), model_(&model), programs_(model.problem()), branching_(model),
           search_(
               model.engine(), [this](const engine::Trail& trail) { return branching_.next(trail); },
               [&budget, left = std::int64_t{0}](std::int64_t steps) mutable {
@@ -35,7 +37,10 @@ public:
         for (bool byActivity = false;; byActivity = !byActivity) {
             switch (search_.run(literals, {conflicts, byActivity})) {
             case Search::End::Found:
-                return std::nullopt;
+                if (!ruleOutOvens()) {
+                    return std::nullopt;
+                }
+                break;
             case Search::End::Infeasible:
                 return search_.core();
             case Search::End::Given:
@@ -52,7 +57,19 @@ private:
     static constexpr std::int64_t stepsPerStep = 16;
     static constexpr std::int64_t longest = 1'000'000'000; // conflicts of one try
 
+    /// Whether an oven has no program for what was found; what is in it is then ruled out.
+    bool ruleOutOvens()
+    {
+        const auto clauses = withoutProgram(*model_, search_.values(), programs_);
+        for (const Literals& clause : clauses) {
+            model_->engine().addClause(clause);
+        }
+        return !clauses.empty();
+    }
+
     quick_start::Budget* budget_;
+    Model* model_;
+    OvenPrograms programs_;
     Branching branching_;
     Search search_;
 };

@@ -108,6 +108,10 @@ void ExactSearch::read()
                 variable, static_cast<Bound>(std::min<std::int64_t>(cost, Model::mostOvenCost))));
             model_.engine().addClause(std::move(clause));
         };
+        if (use.isImpossible) {
+            model_.engine().addClause(std::move(why));
+            continue;
+        }
         claim(model_.ovenLeast[use.oven], use.bound);
         if (use.cost != use.bound && use.bound < use.limit) {
             guessed_ = true;

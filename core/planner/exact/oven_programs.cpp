@@ -13,6 +13,8 @@ namespace {
 
 /// States that the search for a cheapest program may look at.
 constexpr std::int64_t effort = 20'000;
+/// More than any program costs.
+constexpr std::int64_t anyCost = 1'000'000'000;
 constexpr std::size_t mostRemembered = 20'000;
 
 auto rank(const OvenStay& stay)
@@ -51,6 +53,9 @@ const KnownProgram& OvenPrograms::of(OvenIndex oven, std::vector<OvenStay> stays
         place = known.emplace(std::move(key), plain(oven, stays)).first;
     }
     KnownProgram& result = place->second;
+    if (!result.program && result.triedBelow == 0) {
+        improve(result, oven, stays, anyCost);
+    }
     const std::int64_t asked = std::min(below, result.cost);
     if (result.program && result.bound < asked && result.triedBelow < asked) {
         improve(result, oven, stays, asked);
@@ -81,6 +86,8 @@ void OvenPrograms::improve(KnownProgram& known, OvenIndex oven, const std::vecto
         known.program = std::move(cheapest.program);
         known.cost = cheapest.cost;
     }
+    known.isImpossible =
+        cheapest.isImpossible || (!cheapest.program && below >= anyCost && cheapest.bound >= below);
     known.triedBelow = below;
     known.bound = std::max(known.bound, std::min(known.cost, cheapest.bound));
 }

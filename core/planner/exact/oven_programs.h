@@ -18,6 +18,7 @@ struct KnownProgram
     std::optional<OvenProgram> program; // absent: none keeps the stays, as far as could be found
     std::int64_t cost = 0;              // of the program
     std::int64_t bound = 0;             // no program costs less
+    bool isImpossible = false;          // proven: no program keeps the stays
     std::int64_t triedBelow = 0;        // programs that cost less have been looked for
 };
 

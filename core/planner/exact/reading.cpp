@@ -88,6 +88,35 @@ bool readOvens(const Model& model, const std::vector<Bound>& values, const Timet
     return true;
 }
 
+/// What an oven holds in a solution, and the literals that say so.
+struct Inside
+{
+    std::vector<OvenStay> stays;
+    Literals because;
+};
+
+Inside insideOf(const Model& model, const std::vector<Bound>& values, OvenIndex oven)
+{
+    const auto valueOf = [&](const Term& term) { return values[term.variable.index] + term.plus; };
+    Inside inside;
+    for (const OvenDemandIndex index : model.problem().ovenDemands.indices()) {
+        const auto& held = model.ovenStretches[index];
+        for (const auto& [candidate, chosen] : model.ovens[index]) {
+            if (candidate != oven || !holds(values, chosen)) {
+                continue;
+            }
+            inside.stays.push_back(ovenStay(model.problem().ovenDemands[index],
+                                            interval(valueOf(held->from), valueOf(held->to))));
+            inside.because.push_back(chosen);
+            for (const Term& term : {held->from, held->to}) {
+                inside.because.push_back(engine::atMost(term, valueOf(term)));
+                inside.because.push_back(engine::atLeast(term, valueOf(term)));
+            }
+        }
+    }
+    return inside;
+}
+
 } // namespace
 
 IndexedVector<OvenIndex, std::int64_t>
@@ -178,36 +207,35 @@ std::vector<Bound> aimsOf(const Model& model, const Schedule& schedule)
 std::vector<OvenUse> ovenUses(const Model& model, const std::vector<Bound>& values,
                               OvenPrograms& programs, std::int64_t below)
 {
-    const Problem& problem = model.problem();
     const auto limits = ovenLimits(model, values, below);
     std::vector<OvenUse> uses;
-    const auto valueOf = [&](const Term& term) { return values[term.variable.index] + term.plus; };
-    for (const OvenIndex oven : problem.ovens.indices()) {
-        OvenUse use{oven, std::nullopt, 0, limits[oven], {}};
-        std::vector<OvenStay> stays;
-        for (const OvenDemandIndex index : problem.ovenDemands.indices()) {
-            const auto& held = model.ovenStretches[index];
-            for (const auto& [candidate, chosen] : model.ovens[index]) {
-                if (candidate != oven || !holds(values, chosen)) {
-                    continue;
-                }
-                stays.push_back(ovenStay(problem.ovenDemands[index],
-                                         interval(valueOf(held->from), valueOf(held->to))));
-                use.because.push_back(chosen);
-                for (const Term& term : {held->from, held->to}) {
-                    use.because.push_back(engine::atMost(term, valueOf(term)));
-                    use.because.push_back(engine::atLeast(term, valueOf(term)));
-                }
-            }
-        }
-        const KnownProgram& known = programs.of(oven, std::move(stays), limits[oven]);
+    for (const OvenIndex oven : model.problem().ovens.indices()) {
+        Inside inside = insideOf(model, values, oven);
+        const KnownProgram& known = programs.of(oven, std::move(inside.stays), limits[oven]);
+        OvenUse use{oven,         std::nullopt,       known.bound,
+                    limits[oven], known.isImpossible, std::move(inside.because)};
         if (known.program) {
             use.cost = known.cost;
         }
-        use.bound = known.bound;
         uses.push_back(std::move(use));
     }
     return uses;
+}
+
+std::vector<Literals> withoutProgram(const Model& model, const std::vector<Bound>& values,
+                                     OvenPrograms& programs)
+{
+    std::vector<Literals> clauses;
+    for (const OvenIndex oven : model.problem().ovens.indices()) {
+        Inside inside = insideOf(model, values, oven);
+        if (programs.of(oven, std::move(inside.stays), 0).isImpossible) {
+            Literals& clause = clauses.emplace_back();
+            for (const Literal literal : inside.because) {
+                clause.push_back(~literal);
+            }
+        }
+    }
+    return clauses;
 }
 
 } // namespace suppertide::exact

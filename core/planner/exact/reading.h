@@ -32,9 +32,15 @@ struct OvenUse
     std::optional<std::int64_t> cost;
     std::int64_t bound = 0;
     std::int64_t limit = 0; // with a bound from here on the whole is no cheaper than it was to be
+    bool isImpossible = false; // proven: no program keeps what is in
     Literals because;
 };
 [[nodiscard]] std::vector<OvenUse> ovenUses(const Model& model, const std::vector<Bound>& values,
                                             OvenPrograms& programs, std::int64_t below);
+
+/// For each oven that no program brings through a solution: a clause that rules out what is in it
+/// at these times, true in every schedule.
+[[nodiscard]] std::vector<Literals>
+withoutProgram(const Model& model, const std::vector<Bound>& values, OvenPrograms& programs);
 
 } // namespace suppertide::exact

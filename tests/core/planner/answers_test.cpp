@@ -64,7 +64,7 @@ TEST(Answers, AreThoseThatAreKnown)
         ASSERT_TRUE(problem) << problem.error().forCook;
         PlannerLimits limits;
         limits.wallClock = std::chrono::minutes{10};
-        limits.steps = 40'000;
+        limits.steps = 8'000;
         const Schedule schedule = solve(*problem, limits).schedule;
         const std::string known = answerBeside(file);
         EXPECT_EQ(answerOf(schedule), known);
