@@ -203,6 +203,8 @@ Progress readProgress(const JsonCursor& at)
                 [&progress](const JsonCursor& name) { progress.givenUp.insert(readIdText(name)); });
         }
         take(fields, "longer_hours", progress.longerHours, readMinutes);
+        takeMap(fields, "cooks", progress.cooks,
+                [](const JsonCursor& cooks) { return readList(cooks, readIdText); });
         return progress;
     });
 }

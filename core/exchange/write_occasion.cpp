@@ -208,6 +208,8 @@ JsonValue progressToJson(const Progress& progress)
         json.put("given_up", listOfTexts(progress.givenUp));
     }
     json.putUnless(Minutes{0}, "longer_hours", progress.longerHours);
+    putMap(json, "cooks", progress.cooks,
+           [](const std::vector<std::string>& cooks) { return listOfTexts(cooks); });
     return json.take();
 }
 

@@ -126,6 +126,22 @@ Progress withOvenAt(Progress progress, const std::string& oven, Instant at, int 
     return progress;
 }
 
+Progress withCooks(Progress progress, const Plan& plan)
+{
+    const Problem& problem = plan.formulation->problem;
+    for (const TaskIndex task : problem.tasks.indices()) {
+        if (!isReportable(plan.formulation->tasks[task]) || plan.schedule.cooks[task].empty()) {
+            continue;
+        }
+        std::vector<std::string>& names = progress.cooks[idOf(plan, task)];
+        names.clear();
+        for (const CookIndex cook : plan.schedule.cooks[task]) {
+            names.push_back(problem.cooks[cook].id);
+        }
+    }
+    return progress;
+}
+
 Progress asPlannedUntil(Progress progress, const Plan& plan, Instant now)
 {
     const PlanCalendar& calendar = plan.formulation->calendar;

@@ -46,6 +46,8 @@ struct Progress
     std::vector<OvenReading> ovens;          // as they were said
     std::set<std::string> givenUp;           // requirements ("lag:l1") that the cooks let go
     Minutes longerHours{0};                  // after the last of their hours
+    /// Who was told to do what is to come, by task id: it stays so while it can.
+    std::map<std::string, std::vector<std::string>> cooks;
 
     [[nodiscard]] bool empty() const { return *this == Progress{}; }
     friend bool operator==(const Progress&, const Progress&) = default;
@@ -62,6 +64,8 @@ struct Progress
 [[nodiscard]] Progress withLeftOut(Progress progress, const Plan& plan, TaskIndex task);
 [[nodiscard]] Progress withOvenAt(Progress progress, const std::string& oven, Instant at,
                                   int celsius);
+/// Who is to do what is to come, as the plan has it.
+[[nodiscard]] Progress withCooks(Progress progress, const Plan& plan);
 /// All that the plan has before `now` went as planned: done, or begun where it goes on.
 [[nodiscard]] Progress asPlannedUntil(Progress progress, const Plan& plan, Instant now);
 

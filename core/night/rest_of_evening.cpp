@@ -1,7 +1,9 @@
 #include "core/night/rest_of_evening.h"
 
 #include <algorithm>
+#include <map>
 
+#include "core/check/check.h"
 #include "core/night/rest_writer.h"
 #include "core/plan/lay_out.h"
 #include "core/plan/tie_graph.h"
@@ -9,6 +11,9 @@
 namespace suppertide {
 
 namespace {
+
+/// After so many attempts to keep most with whom it was, all may go to anybody.
+constexpr int mostHandedOver = 6;
 
 /// What is begun, where it really was and as long as it really takes.
 Formulation withFacts(Formulation formulation, const EveningFacts& facts)
@@ -34,6 +39,9 @@ Layout withFacts(Layout layout, const Formulation& formulation, const EveningFac
         if (fact.isBegun() && isReportable(formulation.tasks[task])) {
             layout.starts[id] = formulation.calendar.instant(fact.when.start);
         }
+    }
+    for (const auto& [id, cooks] : progress.cooks) {
+        layout.cooks.emplace(id, cooks);
     }
     for (const auto& [id, report] : progress.steps) {
         if (report.started && !report.cooks.empty()) {
@@ -104,7 +112,61 @@ Schedule carriedOn(const RestOfEvening& of)
     for (const TaskIndex task : inOrder) {
         ties.follow(schedule.starts, {task}, true, fixed);
     }
-    return assign(rest.problem, std::move(schedule), assignmentPins(rest, of.layout));
+    return assignedAsBefore(of, schedule);
+}
+
+Schedule assignedAsBefore(const RestOfEvening& rest, const Schedule& starts)
+{
+    const Problem& problem = rest.formulation->problem;
+    const AssignmentPins wished = assignmentPins(*rest.formulation, rest.layout);
+    AssignmentPins all = wished;
+    for (const TaskIndex task : rest.whole->problem.tasks.indices()) {
+        const auto left = rest.inRest[task];
+        if (left && problem.tasks[*left].needsCooks()) {
+            all.cooks[*left] = rest.planned.cooks[task];
+        }
+    }
+    const auto byId = [](const auto& list) {
+        std::map<std::string, std::size_t> ids;
+        for (const auto index : list.indices()) {
+            ids.emplace(list[index].id, index.value());
+        }
+        return ids;
+    };
+    const auto demands = byId(rest.whole->problem.demands);
+    for (const DemandIndex index : problem.demands.indices()) {
+        const auto whole = demands.find(problem.demands[index].id);
+        if (whole != demands.end()) {
+            all.units[index] = rest.planned.units[DemandIndex{whole->second}];
+        }
+    }
+    const auto ovenDemands = byId(rest.whole->problem.ovenDemands);
+    for (const OvenDemandIndex index : problem.ovenDemands.indices()) {
+        const auto whole = ovenDemands.find(problem.ovenDemands[index].id);
+        if (whole != ovenDemands.end()) {
+            all.ovens[index] = rest.planned.ovens[OvenDemandIndex{whole->second}];
+        }
+    }
+    // What cannot stay with its cook goes to another, one after the other.
+    for (int i = 0; i < mostHandedOver; ++i) {
+        Schedule schedule = assign(problem, starts, all);
+        const std::vector<Broken> broken = check(problem, schedule);
+        if (broken.empty()) {
+            return schedule;
+        }
+        bool isAny = false;
+        for (const Broken& each : broken) {
+            for (const TaskIndex task : each.tasks) {
+                isAny = isAny || all.cooks[task] != wished.cooks[task];
+                all.cooks[task] = wished.cooks[task];
+            }
+        }
+        if (!isAny) {
+            all.units = wished.units;
+            all.ovens = wished.ovens;
+        }
+    }
+    return assign(problem, starts, wished);
 }
 
 std::vector<StepMove> movesOf(const RestOfEvening& of, const Schedule& schedule)

@@ -66,6 +66,10 @@ struct RestOfEvening
 /// tied to it moves along no further than it must. Nothing is late: nothing moves.
 [[nodiscard]] Schedule carriedOn(const RestOfEvening& rest);
 
+/// Cooks, units, ovens and programs for these starts: those that the cooks go by where that holds,
+/// else as few others as need be.
+[[nodiscard]] Schedule assignedAsBefore(const RestOfEvening& rest, const Schedule& starts);
+
 /// A step that begins at another time than the cooks go by.
 struct StepMove
 {

@@ -59,8 +59,11 @@ public:
                        broken.front().name(), broken.size() - 1);
             return std::nullopt;
         }
-        PlanPtr plan =
-            judgePlan(rest->formulation, request_.input, outcome.schedule, request_.revision);
+        // Who was told to do a step goes on being the one, which the planner does not mind.
+        Schedule same = assignedAsBefore(*rest, outcome.schedule);
+        const bool isSame = check(rest->formulation->problem, same).empty();
+        PlanPtr plan = judgePlan(rest->formulation, request_.input,
+                                 isSame ? std::move(same) : outcome.schedule, request_.revision);
         RestOptions needed = way;
         needed.servingLater = servedLater(*rest, outcome.schedule);
         return RestPlan{std::move(*rest), std::move(plan), false, std::move(needed)};

@@ -24,6 +24,13 @@ public:
             const bool isServing = formulation_.tasks[move.task].role == TaskRole::Serving;
             (isServing ? servings_ : steps_).push_back(move);
         }
+        for (const TaskIndex whole : rest.whole->problem.tasks.indices()) {
+            const auto left = rest.inRest[whole];
+            if (left && rest.facts.steps[whole].state == StepState::ToCome &&
+                plan.schedule.cooks[*left] != rest.planned.cooks[whole]) {
+                handedOver_.push_back(handedOver(*left));
+            }
+        }
     }
 
     [[nodiscard]] std::string text() const
@@ -33,6 +40,9 @@ public:
             text += (text.empty() ? "" : " ") + fmt::format("{}: served at {}, {}.",
                                                             formulation_.tasks[move.task].dishName,
                                                             clock(move.to), shift(move));
+        }
+        for (const std::string& handed : handedOver_) {
+            text += " " + handed;
         }
         if (const std::string stays = staying(); !stays.empty()) {
             text += (text.empty() ? "" : " ") + stays;
@@ -44,6 +54,17 @@ private:
     [[nodiscard]] std::string clock(Instant at) const
     {
         return timeText(formulation_.calendar, formulation_.calendar.planTime(at), today_, style_);
+    }
+
+    /// "“Tidy the kitchen” is for Jory now."
+    [[nodiscard]] std::string handedOver(TaskIndex task) const
+    {
+        std::vector<std::string> names;
+        for (const CookIndex cook : plan_.schedule.cooks[task]) {
+            names.push_back(formulation_.cookNames[cook]);
+        }
+        return fmt::format("{} is for {} now.", quoted(deedOf(formulation_.tasks[task])),
+                           names.empty() ? "nobody" : listed(names));
     }
 
     static std::string shift(const StepMove& move)
@@ -99,6 +120,7 @@ private:
     CivilDate today_;
     std::vector<StepMove> steps_;
     std::vector<StepMove> servings_;
+    std::vector<std::string> handedOver_;
 };
 
 std::string waitName(const LagSource& wait, const TaskSource& from)

@@ -168,6 +168,29 @@ TEST(PlanRest, MovesOnlyWhatTwelveMinutesPush)
     EXPECT_THAT(words, HasSubstr("Serving stays 19:30, 19:55, 20:30 and 21:20."));
 }
 
+TEST(PlanRest, HandsOverOnlyWhatItsCookCannotDoAndSaysSo)
+{
+    Night night = demoNight();
+    const std::string shower = "job/shower"; // Maren's, and then she was to tidy
+    night.goTo(night.planned(shower) + Minutes{5});
+    night.progress = withCooks(std::move(night.progress), *night.plan);
+    night.progress = withLate(std::move(night.progress), *night.plan, night.task(shower),
+                              Minutes{12}, night.now);
+    const RestOutcome outcome = night.planned();
+    const RestPlan& plan = found(outcome);
+    const Formulation& rest = *plan.plan->formulation;
+    std::vector<std::string> others;
+    for (const auto& [id, task] : rest.taskById) {
+        const auto before = night.plan->formulation->taskById.find(id);
+        if (before != night.plan->formulation->taskById.end() &&
+            plan.plan->schedule.cooks[task] != night.plan->schedule.cooks[before->second]) {
+            others.push_back(id);
+        }
+    }
+    EXPECT_THAT(others, testing::ElementsAre("job/tidy"));
+    EXPECT_THAT(changesText(plan.rest, *plan.plan), HasSubstr("is for Jory now."));
+}
+
 TEST(PlanRest, ServesLaterRatherThanNotAtAll)
 {
     Night night = demoNight();

@@ -394,6 +394,7 @@ Progress anyProgress(Random& random)
         progress.ovens = {{"oven-0", origin, static_cast<int>(random.between(-20, 300))}};
         progress.givenUp = {"lag:" + anyKey(random), "window:job/receive"};
         progress.longerHours = anyMinutes(random);
+        progress.cooks = {{anyKey(random), {"maren", "tom"}}, {"none", {}}};
     }
     return progress;
 }

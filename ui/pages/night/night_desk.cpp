@@ -204,6 +204,7 @@ void NightDesk::applyRest(const RestOfEvening& rest, const PlanPtr& plan)
 {
     auto next = record();
     next->layout = layoutWith(rest, plan->schedule);
+    next->progress = withCooks(std::move(next->progress), *plan);
     // What is shown holds for the layout that follows from it: no need to look again at once.
     put(*std::move(next), tr("Plan the rest"));
     planned_ = revision();
@@ -228,6 +229,7 @@ void NightDesk::takeOffer()
         course.serving = std::max(course.serving, at);
     }
     next->progress = withGivenUp(std::move(next->progress), plan.givingWay);
+    next->progress = withCooks(std::move(next->progress), *plan.plan);
     next->layout = layoutWith(plan.rest, plan.plan->schedule);
     put(*std::move(next), tr("Plan the rest"));
     planned_ = revision();
@@ -297,6 +299,7 @@ void NightDesk::report(const QString& task, const QString& text, const Change& c
     if (!index || !next) {
         return;
     }
+    next->progress = withCooks(std::move(next->progress), *answer_->plan());
     change(*next, *answer_->plan(), *index);
     offer_ = nullptr;
     put(*std::move(next), text.arg(nameOf(*index)));

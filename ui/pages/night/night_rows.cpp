@@ -69,6 +69,8 @@ std::vector<NightRow> nightRows(const NightSheet& sheet)
             rows.push_back(note(NightRows::tr("Nothing to do just now.")));
         }
         add(rows, cook.now);
+    }
+    for (const NightCook& cook : sheet.cooks) {
         if (!cook.next.empty()) {
             rows.push_back(heading(NightRows::tr("%1: next").arg(words(cook.name))));
             add(rows, cook.next);
