@@ -78,6 +78,10 @@ template <>
 inline constexpr auto enumNames<Presence> =
     std::to_array<EnumName<Presence>>({{Presence::Free, "free"}, {Presence::AtHome, "at home"}});
 template <>
+inline constexpr auto enumNames<Wish> = std::to_array<EnumName<Wish>>({{Wish::None, "none"},
+                                                                       {Wish::Some, "some"},
+                                                                       {Wish::Much, "much"}});
+template <>
 inline constexpr auto enumNames<CautionLevel> =
     std::to_array<EnumName<CautionLevel>>({{CautionLevel::Likely, "likely"},
                                            {CautionLevel::Half, "50 %"},

@@ -129,6 +129,9 @@ Preferences readPreferences(const JsonCursor& at)
         Preferences preferences;
         take(fields, "calm", preferences.calm,
              [](const JsonCursor& calm) { return static_cast<int>(calm.whole(0, 100)); });
+        take(fields, "few_oven_changes", preferences.fewOvenChanges, readEnum<Wish>);
+        take(fields, "few_sessions", preferences.fewSessions, readEnum<Wish>);
+        take(fields, "stay_close", preferences.stayClose, readEnum<Wish>);
         take(fields, "caution", preferences.caution, readEnum<CautionLevel>);
         return preferences;
     });
@@ -161,6 +164,7 @@ Layout readLayout(const JsonCursor& at)
                 [&layout](const JsonCursor& id) { layout.pinned.insert(readIdText(id)); });
         }
         takeList(fields, "oven_settings", layout.ovenSettings, readSettingPin);
+        takeMap(fields, "planned_from", layout.plannedFrom, readIdText);
         return layout;
     });
 }

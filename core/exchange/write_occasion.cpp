@@ -144,6 +144,9 @@ JsonValue preferencesToJson(const Preferences& preferences)
     const Preferences usual;
     JsonObject json;
     json.putUnless(usual.calm, "calm", preferences.calm);
+    json.putUnless(usual.fewOvenChanges, "few_oven_changes", preferences.fewOvenChanges);
+    json.putUnless(usual.fewSessions, "few_sessions", preferences.fewSessions);
+    json.putUnless(usual.stayClose, "stay_close", preferences.stayClose);
     json.putUnless(usual.caution, "caution", preferences.caution);
     return json.take();
 }
@@ -171,6 +174,7 @@ JsonValue layoutToJson(const Layout& layout)
         json.put("pinned", listOfTexts(layout.pinned));
     }
     json.putIfAny("oven_settings", layout.ovenSettings, settingPinToJson);
+    putMap(json, "planned_from", layout.plannedFrom);
     return json.take();
 }
 

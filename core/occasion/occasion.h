@@ -118,10 +118,21 @@ enum class CautionLevel
     VeryCareful
 }; // likely; 50, 80, 95 % quantile
 
-/// What the user prefers, as weights of the plan's cost.
+/// How much the user cares for something.
+enum class Wish
+{
+    None,
+    Some,
+    Much
+};
+
+/// What the user prefers; core/plan/weights.h says what each is worth in the plan's cost.
 struct Preferences
 {
     int calm = 50; // 0: as fresh as can be … 100: as calm as can be
+    Wish fewOvenChanges = Wish::Some;
+    Wish fewSessions = Wish::Some; // of working, told apart by an hour without
+    Wish stayClose = Wish::Some;   // to the plan so far, when planning anew
     CautionLevel caution = CautionLevel::Likely;
 
     friend bool operator==(const Preferences&, const Preferences&) = default;

@@ -61,6 +61,11 @@ struct Evening
     [[nodiscard]] const Occasion& occasion() const { return *input.occasion; }
     [[nodiscard]] const Kitchen& kitchen() const { return *input.kitchen; }
     [[nodiscard]] const Layout& layout() const { return *input.layout; }
+    /// For this run the task stays where the layout has it.
+    [[nodiscard]] bool isHeld(const std::string& task) const
+    {
+        return layout().pinned.contains(task) || input.held.contains(task);
+    }
     [[nodiscard]] const BatchTasks& batchTasks(std::size_t making, std::size_t batch) const
     {
         return tasks[making][batch];
@@ -75,9 +80,6 @@ struct Evening
     /// Adds the task to that option, if there is one.
     void place(TaskIndex task, const std::optional<OptionRef>& option);
 };
-
-/// Costs of a problem are whole numbers; this many are one point of the preferences.
-inline constexpr std::int64_t costUnitsPerPoint = 1200;
 
 /// The thing of this kind and name; one that the kitchen lacks has no units.
 const KitchenThing& thingOf(Evening& evening, ResourceKind kind, const std::string& name);

@@ -1,50 +1,18 @@
-// What costs how much: the user's preferences as weights of the problem. All are in cost units, of
-// which one point has costUnitsPerPoint; between them they keep the order: on time, then fresh or
-// calm as preferred, then the oven, then sessions, then closeness to the plan before.
+// What costs how much: the user's preferences, as core/plan/weights.h weighs them, put into the
+// problem.
 #include <algorithm>
+#include <set>
 
 #include "core/plan/evening.h"
+#include "core/plan/seen_step.h"
+#include "core/plan/weights.h"
 
 namespace suppertide {
 
 namespace {
 
-/// Points, unless said otherwise. Weights are our own choice.
-constexpr std::int64_t lateMinute = 5;
-constexpr std::int64_t ovenChange = 2;
-constexpr std::int64_t session = 1;
 constexpr Minutes sessionGap{60};
 constexpr Minutes lastHour{60};
-constexpr int calmest = 100;
-constexpr int midway = 50;
-
-/// Cost units a minute with the oven on: a third of a point an hour.
-constexpr std::int64_t ovenOnMinute = 7;
-/// Nobody switches an oven off to have it on again within so many minutes.
-constexpr std::int64_t minutesWorthSwitching = 20;
-/// Cost units a degree off what is preferred.
-constexpr std::int64_t preferC = 12;
-/// Cost units a minute away from where it was, and for having been moved at all.
-constexpr std::int64_t beforeRate = 1;
-constexpr std::int64_t beforeMoved = 30;
-
-/// Cost units for a percent of a cook and minute: at 100 calm, ten minutes hands-on in the last
-/// hour cost some three points.
-constexpr std::int64_t calmestRate = 4;
-
-std::int64_t quietRate(int calm)
-{
-    return calmestRate * calm / calmest;
-}
-
-/// Cost units a minute for a loss of so many points an hour; twice as dear where all is for
-/// freshness, never nothing.
-std::int64_t lossPerMinute(int lossPerHour, int calm)
-{
-    constexpr std::int64_t minutes = 60;
-    const std::int64_t usual = lossPerHour * costUnitsPerPoint / minutes;
-    return std::max<std::int64_t>(usual * (calmest - calm) / midway, usual / 10);
-}
 
 void addQuietAtTable(Evening& evening, const Course& course, std::int64_t rate)
 {
@@ -74,9 +42,8 @@ void addQuietAtTable(Evening& evening, const Course& course, std::int64_t rate)
     draft.costs().quiet.push_back(quiet);
 }
 
-void addQuiet(Evening& evening, int calm)
+void addQuiet(Evening& evening, std::int64_t rate)
 {
-    const std::int64_t rate = quietRate(calm);
     if (rate == 0) {
         return;
     }
@@ -90,39 +57,61 @@ void addQuiet(Evening& evening, int calm)
     }
 }
 
-void addLosses(Evening& evening, int calm)
+void addLosses(Evening& evening, const Weights& weights)
 {
     FormulationDraft& draft = evening.draft;
     for (const LagIndex index : draft.problem().lags.indices()) {
         const int lossPerHour = draft.formulation().lags[index].lossPerHour;
         if (lossPerHour > 0) {
-            draft.lag(index).loss = lossPerMinute(lossPerHour, calm);
+            draft.lag(index).loss = weights.lossMinute(lossPerHour);
         }
         const TaskIndex from = draft.problem().lags[index].from.task;
         if (draft.formulation().tasks[from].role == TaskRole::Target) {
-            draft.lag(index).loss = lateMinute * costUnitsPerPoint;
+            draft.lag(index).loss = weights.lateMinute;
         }
     }
 }
 
-void addCloseness(Evening& evening)
+void stayAtStarts(Evening& evening, const Weights& weights)
 {
     FormulationDraft& draft = evening.draft;
-    for (const auto& [id, start] : evening.layout().starts) {
-        const auto task = draft.formulation().taskById.find(id);
-        if (task == draft.formulation().taskById.end()) {
+    std::set<SeenStep> seen;
+    for (const TaskIndex task : draft.problem().tasks.indices()) {
+        const Task& what = draft.problem().tasks[task];
+        const auto laid = evening.layout().starts.find(what.id);
+        const auto step = seenStepOf(draft.formulation().tasks[task]);
+        if (laid == evening.layout().starts.end() || !step || what.duration == Minutes{0}) {
             continue;
         }
-        const PlanTime at = draft.calendar().planTime(start);
-        const bool isWork = draft.problem().tasks[task->second].duration > Minutes{0};
-        if (isWork && draft.wholeHorizon().contains(at)) {
-            draft.costs().before.push_back({task->second, at});
+        const PlanTime at = draft.calendar().planTime(laid->second);
+        if (draft.wholeHorizon().contains(at) && seen.insert(*step).second) {
+            draft.costs().before.push_back({task, at});
         }
     }
-    std::ranges::sort(draft.costs().before, {}, &BeforeStart::task);
-    if (!draft.costs().before.empty()) {
-        draft.costs().beforeRate = beforeRate;
-        draft.costs().beforeMoved = beforeMoved;
+    draft.costs().beforeRate = weights.movedMinute;
+    draft.costs().beforeMoved = weights.moved;
+}
+
+/// Another option than the plan's counts as moving all that it holds.
+void stayWithOptions(Evening& evening, const Weights& weights)
+{
+    FormulationDraft& draft = evening.draft;
+    for (const ChoiceIndex index : draft.problem().choices.indices()) {
+        const Choice& choice = draft.problem().choices[index];
+        const auto laid = evening.layout().options.find(choice.id);
+        if (laid == evening.layout().options.end() ||
+            std::ranges::find(choice.options, laid->second, &Option::id) == choice.options.end()) {
+            continue;
+        }
+        for (const OptionIndex option : choice.options.indices()) {
+            const auto steps =
+                std::ranges::count_if(choice.options[option].tasks, [&](TaskIndex task) {
+                    return draft.problem().tasks[task].duration > Minutes{0};
+                });
+            if (choice.options[option].id != laid->second) {
+                draft.addCost({index, option}, weights.moved * std::max<std::int64_t>(1, steps));
+            }
+        }
     }
 }
 
@@ -130,17 +119,20 @@ void addCloseness(Evening& evening)
 
 void addCosts(Evening& evening)
 {
-    const int calm = std::clamp(evening.occasion().preferences.calm, 0, calmest);
+    const Weights weights = weightsFor(evening.occasion().preferences, evening.input.closeness);
     Costs& costs = evening.draft.costs();
-    costs.ovenChange = ovenChange * costUnitsPerPoint;
-    costs.ovenOnMinute = ovenOnMinute;
-    costs.ovenSwitchOn = minutesWorthSwitching * ovenOnMinute;
-    costs.preferC = preferC;
-    costs.session = session * costUnitsPerPoint;
+    costs.ovenChange = weights.ovenChange;
+    costs.ovenOnMinute = weights.ovenOnMinute;
+    costs.ovenSwitchOn = weights.ovenSwitchOn;
+    costs.preferC = weights.preferC;
+    costs.session = weights.session;
     costs.sessionGap = sessionGap;
-    addQuiet(evening, calm);
-    addLosses(evening, calm);
-    addCloseness(evening);
+    addQuiet(evening, weights.quietRate);
+    addLosses(evening, weights);
+    if (weights.moved > 0) {
+        stayAtStarts(evening, weights);
+        stayWithOptions(evening, weights);
+    }
 }
 
 } // namespace suppertide

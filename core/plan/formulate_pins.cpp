@@ -17,6 +17,7 @@ public:
     void write()
     {
         pinStarts();
+        pinOptions();
         pinCooks();
         pinUnits();
         pinOvens();
@@ -30,7 +31,7 @@ private:
         for (const TaskIndex index : draft_.problem().tasks.indices()) {
             Task& task = draft_.task(index);
             const auto laid = layout.starts.find(task.id);
-            if (!layout.pinned.contains(task.id) || laid == layout.starts.end()) {
+            if (!evening_.isHeld(task.id) || laid == layout.starts.end()) {
                 continue;
             }
             const PlanTime start = draft_.calendar().planTime(laid->second);
@@ -38,6 +39,39 @@ private:
             if (draft_.wholeHorizon().contains(pinned)) {
                 task.window = pinned;
                 draft_.source(index).rule = Rule::Pins;
+            }
+        }
+    }
+
+    /// A step can only stay where it is if it is done at all: with the option that it is part of.
+    void pinOptions()
+    {
+        for (const ChoiceIndex choice : draft_.problem().choices.indices()) {
+            const auto& options = draft_.problem().choices[choice].options;
+            const auto laid = evening_.layout().options.find(draft_.problem().choices[choice].id);
+            for (const OptionIndex taken : options.indices()) {
+                if (laid != evening_.layout().options.end() && options[taken].id == laid->second &&
+                    isAnyHeld(options[taken].tasks)) {
+                    excludeOthers(choice, taken);
+                }
+            }
+        }
+    }
+
+    [[nodiscard]] bool isAnyHeld(const std::vector<TaskIndex>& tasks) const
+    {
+        return std::ranges::any_of(tasks, [&](TaskIndex task) {
+            return evening_.isHeld(draft_.problem().tasks[task].id);
+        });
+    }
+
+    void excludeOthers(ChoiceIndex choice, OptionIndex taken)
+    {
+        LagSource source;
+        source.rule = Rule::Pins;
+        for (const OptionIndex other : draft_.problem().choices[choice].options.indices()) {
+            if (other != taken) {
+                draft_.exclude({choice, other}, source);
             }
         }
     }

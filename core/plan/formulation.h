@@ -6,12 +6,14 @@
 #include <map>
 #include <memory>
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
 #include "core/base/result.h"
 #include "core/occasion/occasion.h"
 #include "core/plan/layout.h"
+#include "core/plan/weights.h"
 #include "core/problem/problem.h"
 
 namespace suppertide {
@@ -195,7 +197,9 @@ struct PlanInput
     std::shared_ptr<const Occasion> occasion;
     std::shared_ptr<const Kitchen> kitchen;
     std::map<RecipeId, std::shared_ptr<const Recipe>> recipes;
-    std::shared_ptr<const Layout> layout; // pins are read from it; never null
+    std::shared_ptr<const Layout> layout;         // pins are read from it; never null
+    Closeness closeness = Closeness::AsPreferred; // to the starts of the layout
+    std::set<std::string> held{}; // tasks that stay where the layout has them, this time only
 };
 
 /// BadInput with one sentence a fault if occasion, kitchen or a recipe has faults.

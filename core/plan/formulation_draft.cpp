@@ -110,6 +110,11 @@ void FormulationDraft::putInto(const OptionRef& option, TaskIndex task)
     formulation_.problem.choices[option.choice].options[option.option].tasks.push_back(task);
 }
 
+void FormulationDraft::addCost(const OptionRef& option, std::int64_t cost)
+{
+    formulation_.problem.choices[option.choice].options[option.option].cost += cost;
+}
+
 std::optional<OptionRef> FormulationDraft::optionOf(TaskIndex task) const
 {
     const auto found = options_.find(task);
@@ -147,6 +152,15 @@ void FormulationDraft::forbid(const OptionRef& one, const OptionRef& other, cons
     const TaskIndex first = optionEvent(one);
     const TaskIndex second = optionEvent(other);
     addLag(startOf(first), startOf(second), {Minutes{1}, Minutes{0}}, source);
+}
+
+void FormulationDraft::exclude(const OptionRef& option, const LagSource& source)
+{
+    TaskSource mark;
+    mark.role = TaskRole::Mark;
+    mark.rule = source.rule;
+    const TaskIndex always = addEvent("not/" + problem().choices[option.choice].id, mark);
+    addLag(startOf(always), startOf(optionEvent(option)), {Minutes{1}, Minutes{0}}, source);
 }
 
 CountIndex FormulationDraft::addCount(Count count, ResourceSource source)

@@ -62,6 +62,9 @@ public:
     OptionRef addOption(ChoiceIndex choice, std::string id, std::string name,
                         std::int64_t cost = 0);
     void putInto(const OptionRef& option, TaskIndex task);
+    void addCost(const OptionRef& option, std::int64_t cost);
+    /// The option may not be taken.
+    void exclude(const OptionRef& option, const LagSource& source);
     /// The option of the task; absent if it is always present (an only option counts as always).
     [[nodiscard]] std::optional<OptionRef> optionOf(TaskIndex task) const;
     [[nodiscard]] bool isPresentWith(TaskIndex task, TaskIndex other) const;

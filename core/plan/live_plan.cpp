@@ -50,6 +50,15 @@ const std::vector<Clash>& LivePlan::move(TaskIndex task, PlanTime start)
     return parts_->clashes;
 }
 
+PlanPtr LivePlan::plan() const
+{
+    auto plan = std::make_shared<Plan>(*parts_->plan);
+    plan->schedule = schedule();
+    plan->clashes = clashes();
+    plan->figures = figuresOf(*plan->formulation, plan->schedule);
+    return plan;
+}
+
 const Schedule& LivePlan::schedule() const
 {
     return parts_->check.schedule();

@@ -27,6 +27,8 @@ public:
     /// Of the last move; before any, those of the plan.
     [[nodiscard]] const Schedule& schedule() const;
     [[nodiscard]] const std::vector<Clash>& clashes() const;
+    /// The same with its figures.
+    [[nodiscard]] PlanPtr plan() const;
 
 private:
     class Parts;

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 
+#include "core/plan/live_plan.h"
 #include "tests/support/demo_evening.h"
 #include "ui/models/clash_items.h"
 #include "ui/models/layout_edits.h"
@@ -52,8 +53,10 @@ void previewOfAMove(benchmark::State& state)
     const PlanInput input = evening.input();
     const TaskIndex task = dragged(evening);
     const PlanTime start = evening.plan->interval(task)->start - 15_min;
+    LivePlan live(evening.plan, input);
     for (auto step : state) {
-        benchmark::DoNotOptimize(previewOfMove(*evening.plan, input, task, start));
+        live.move(task, start);
+        benchmark::DoNotOptimize(live.plan());
     }
 }
 BENCHMARK(previewOfAMove)->Unit(benchmark::kMillisecond);
@@ -140,11 +143,13 @@ void wholeMoveWithPaint(benchmark::State& state)
     view.show();
     view.showTime({start - 4_h, start + 4_h});
     QCoreApplication::processEvents();
+    LivePlan live(evening.plan, input);
     bool isEarlier = false;
     for (auto step : state) {
         isEarlier = !isEarlier;
         SceneSource source = evening.source();
-        source.plan = previewOfMove(*evening.plan, input, task, isEarlier ? start - 15_min : start);
+        live.move(task, isEarlier ? start - 15_min : start);
+        source.plan = live.plan();
         Scene moved = sceneOfPlan(source);
         addDragMarks(moved, source, task);
         view.setScene(std::move(moved));

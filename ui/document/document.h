@@ -40,6 +40,9 @@ public:
     [[nodiscard]] const StatePtr& state() const { return state_; }
     [[nodiscard]] const LibraryState& library() const { return state_->library; }
 
+    /// Of the latest state made; an undo or redo comes back to one before it.
+    [[nodiscard]] std::uint64_t newestRevision() const { return lastRevision_; }
+
     /// Makes `next` the state, undoable under `text` ("Move roast roots"). Nothing happens if it
     /// equals the current one. On a library that may only be looked at: `refused`.
     void apply(LibraryState next, const QString& text);

@@ -4,6 +4,7 @@
 
 #include "core/plan/lay_out.h"
 #include "ui/models/occasion_edits.h"
+#include "ui/models/plan_basis.h"
 
 namespace suppertide::ui {
 
@@ -46,13 +47,6 @@ QString taskName(const Plan& plan, TaskIndex task)
         return verb;
     }
     return verb + QLatin1Char(' ') + lowerFirst(QString::fromStdString(source.dishName));
-}
-
-PlanPtr previewOfMove(const Plan& plan, const PlanInput& input, TaskIndex task, PlanTime start)
-{
-    return judgePlan(plan.formulation, input,
-                     moveTask(*plan.formulation, *input.layout, plan.schedule, task, start),
-                     plan.revision);
 }
 
 Edit moveStep(const LibraryState& library, const Plan& plan, TaskIndex task, PlanTime start)
@@ -99,17 +93,17 @@ Edit togglePin(const LibraryState& library, const Plan& plan, TaskIndex task)
             {}};
 }
 
-Edit takePlan(const LibraryState& library, const Plan& found)
+Edit takePlan(const LibraryState& library, const Plan& found, const QString& text)
 {
-    const Layout& layout = layoutIn(library);
-    return {withLayout(library, layoutOf(*found.formulation, found.schedule, layout)),
-            tr("Make plan"),
-            {}};
+    Layout layout = layoutOf(*found.formulation, found.schedule, layoutIn(library));
+    layout.plannedFrom = planBasis(library);
+    return {withLayout(library, std::move(layout)), text, {}};
 }
 
 Edit layOutAnew(const LibraryState& library)
 {
     Layout layout = layoutIn(library);
+    layout.plannedFrom.clear();
     std::erase_if(layout.starts,
                   [&](const auto& start) { return !layout.pinned.contains(start.first); });
     return {withLayout(library, std::move(layout)), tr("Lay out anew"), {}};

@@ -1,5 +1,5 @@
 // Changes of a plan by hand: moving a step or a course, pinning, taking what the planner found.
-// Each gives the library that would follow; a move can also be looked at beforehand.
+// Each gives the library that would follow.
 #pragma once
 
 #include "core/plan/plan.h"
@@ -13,9 +13,6 @@ namespace suppertide::ui {
 /// "roast roots" with the verb before it: "Peel roast roots", for Undo and menus.
 [[nodiscard]] QString taskName(const Plan& plan, TaskIndex task);
 
-/// The plan as it would be with the task at `start`; nothing is changed.
-[[nodiscard]] PlanPtr previewOfMove(const Plan& plan, const PlanInput& input, TaskIndex task,
-                                    PlanTime start);
 [[nodiscard]] Edit moveStep(const LibraryState& library, const Plan& plan, TaskIndex task,
                             PlanTime start);
 /// `course` is the number on the flag, from 1. Later courses do not move along.
@@ -23,7 +20,8 @@ namespace suppertide::ui {
 moveServing(const LibraryState& library, const PlanCalendar& calendar, int course, PlanTime time);
 /// Pins the step where it stands, or lets it go.
 [[nodiscard]] Edit togglePin(const LibraryState& library, const Plan& plan, TaskIndex task);
-[[nodiscard]] Edit takePlan(const LibraryState& library, const Plan& found);
+/// The found plan as the layout, with what it was made from: the library as it is.
+[[nodiscard]] Edit takePlan(const LibraryState& library, const Plan& found, const QString& text);
 /// Forgets where steps were put, but for pinned ones: all is laid out backwards anew.
 [[nodiscard]] Edit layOutAnew(const LibraryState& library);
 

@@ -6,12 +6,14 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QSignalBlocker>
-#include <QSlider>
 #include <QUndoStack>
 
 #include <algorithm>
 #include <array>
 #include <vector>
+
+#include "ui/models/calm_places.h"
+#include "ui/window/calm_slider.h"
 
 namespace suppertide::ui {
 
@@ -29,11 +31,11 @@ constexpr std::array cautions{CautionLevel::Likely, CautionLevel::Half, CautionL
 
 } // namespace
 
-HeadBar::HeadBar(QUndoStack& undo, const Theme& theme, QWidget* parent)
+HeadBar::HeadBar(QUndoStack& undo, QMenu& preferences, const Theme& theme, QWidget* parent)
     : QWidget(parent), name_(new QLabel(this)), date_(new QLabel(this)),
       undo_(new QPushButton(this)), redo_(new QPushButton(this)), plan_(new QPushButton(this)),
-      take_(new QPushButton(tr("Take the better plan"), this)), preferences_(new QWidget(this)),
-      calm_(new QSlider(Qt::Horizontal, preferences_)), caution_(new QComboBox(preferences_)),
+      preferences_(new QWidget(this)), calm_(new CalmSlider(preferences_)),
+      wishes_(new QPushButton(preferences_)), caution_(new QComboBox(preferences_)),
       zoom_(new QWidget(this))
 {
     setObjectName(u"headBar"_s);
@@ -42,9 +44,6 @@ HeadBar::HeadBar(QUndoStack& undo, const Theme& theme, QWidget* parent)
     date_->setTextFormat(Qt::PlainText);
     plan_->setObjectName(u"makePlan"_s);
     plan_->setProperty("primary", true);
-    take_->setObjectName(u"takeOffer"_s);
-    take_->setStatusTip(tr("Make the better plan that was found the plan; Undo takes it back"));
-    take_->hide();
     connect(plan_, &QPushButton::clicked, this, [this] {
         if (isRunning_) {
             Q_EMIT stopRequested();
@@ -52,9 +51,8 @@ HeadBar::HeadBar(QUndoStack& undo, const Theme& theme, QWidget* parent)
             Q_EMIT planRequested();
         }
     });
-    connect(take_, &QPushButton::clicked, this, &HeadBar::offerTaken);
     makeUndo(undo);
-    makePreferences();
+    makePreferences(preferences);
     makeZoom();
 
     auto* row = new QHBoxLayout(this);
@@ -64,7 +62,7 @@ HeadBar::HeadBar(QUndoStack& undo, const Theme& theme, QWidget* parent)
     row->addWidget(date_);
     row->addStretch(1);
     for (QWidget* each :
-         std::initializer_list<QWidget*>{undo_, redo_, take_, plan_, preferences_, zoom_}) {
+         std::initializer_list<QWidget*>{undo_, redo_, plan_, preferences_, zoom_}) {
         row->addWidget(each);
     }
     setTheme(theme);
@@ -90,16 +88,14 @@ void HeadBar::makeUndo(QUndoStack& undo)
     follow();
 }
 
-void HeadBar::makePreferences()
+void HeadBar::makePreferences(QMenu& menu)
 {
     calm_->setObjectName(u"calm"_s);
-    calm_->setRange(0, 100);
-    calm_->setSingleStep(5);
-    calm_->setPageStep(25);
     calm_->setFixedWidth(84);
-    calm_->setAccessibleName(tr("From fresh to calm"));
-    calm_->setToolTip(tr("Fresh: everything made as late as can be. Calm: little to do in the last "
-                         "hour and while guests are at table."));
+    wishes_->setObjectName(u"preferences"_s);
+    wishes_->setMenu(&menu);
+    wishes_->setToolTip(tr("What you prefer: fresh or calm, few oven changes, few working "
+                           "sessions, staying close to the plan"));
     caution_->setObjectName(u"caution"_s);
     caution_->setAccessibleName(tr("Which durations to plan with"));
     caution_->addItems(
@@ -107,6 +103,7 @@ void HeadBar::makePreferences()
     caution_->setToolTip(tr("How often a step should be done within the time planned for it"));
     // Each value tried while dragging would be a change of its own; the one let go of is.
     connect(calm_, &QSlider::valueChanged, this, [this](int value) {
+        showPlace(value);
         if (!calm_->isSliderDown()) {
             Q_EMIT calmChanged(value);
         }
@@ -121,6 +118,7 @@ void HeadBar::makePreferences()
     row->addWidget(new QLabel(tr("fresh"), preferences_));
     row->addWidget(calm_);
     row->addWidget(new QLabel(tr("calm"), preferences_));
+    row->addWidget(wishes_);
     row->addSpacing(6);
     row->addWidget(new QLabel(tr("durations"), preferences_));
     row->addWidget(caution_);
@@ -170,6 +168,7 @@ void HeadBar::showPreferences(const Preferences& preferences)
 {
     const QSignalBlocker quiet(calm_);
     calm_->setValue(preferences.calm);
+    showPlace(preferences.calm);
     const auto* at = std::find(cautions.begin(), cautions.end(), preferences.caution);
     caution_->setCurrentIndex(static_cast<int>(at - cautions.begin()));
 }
@@ -182,13 +181,14 @@ void HeadBar::setPlanning(bool isPossible, bool isRunning)
     plan_->setStatusTip(isRunning ? tr("End the search; the best plan so far stays offered")
                                   : tr("Look for the best plan that this kitchen allows"));
     calm_->setEnabled(isPossible);
+    wishes_->setEnabled(isPossible);
     caution_->setEnabled(isPossible);
 }
 
-void HeadBar::showOffer(bool isThere)
+void HeadBar::showPlace(int calm)
 {
-    take_->setVisible(isThere);
-    giveWay();
+    wishes_->setText(calmName(calm));
+    wishes_->setAccessibleName(tr("Preferences: %1").arg(calmName(calm)));
 }
 
 void HeadBar::showZoom(ZoomStop stop)

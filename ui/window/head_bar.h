@@ -12,30 +12,31 @@
 class QComboBox;
 class QLabel;
 class QPushButton;
-class QSlider;
+class QMenu;
 class QUndoStack;
 
 namespace suppertide::ui {
+
+class CalmSlider;
 
 class HeadBar : public QWidget
 {
     Q_OBJECT
 
 public:
-    HeadBar(QUndoStack& undo, const Theme& theme, QWidget* parent);
+    /// `preferences` pops up from the button that names them.
+    HeadBar(QUndoStack& undo, QMenu& preferences, const Theme& theme, QWidget* parent);
 
     void show(const QString& name, const QString& date);
     void showPreferences(const Preferences& preferences);
     /// No occasion: nothing can be planned.
     void setPlanning(bool isPossible, bool isRunning);
-    void showOffer(bool isThere);
     void showZoom(ZoomStop stop);
     void setTheme(const Theme& theme);
 
 Q_SIGNALS:
     void planRequested();
     void stopRequested();
-    void offerTaken();
     void calmChanged(int calm);
     void cautionChanged(suppertide::CautionLevel caution);
     void zoomRequested(suppertide::ui::ZoomStop stop);
@@ -44,9 +45,10 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
-    void makePreferences();
+    void makePreferences(QMenu& menu);
     void makeZoom();
     void makeUndo(QUndoStack& undo);
+    void showPlace(int calm);
     void giveWay();
     [[nodiscard]] QString undoText(const QString& deed) const;
 
@@ -55,9 +57,9 @@ private:
     QPushButton* undo_;
     QPushButton* redo_;
     QPushButton* plan_;
-    QPushButton* take_;
     QWidget* preferences_;
-    QSlider* calm_;
+    CalmSlider* calm_;
+    QPushButton* wishes_; // named after the place on the slider; opens the preferences
     QComboBox* caution_;
     QWidget* zoom_;
     QString fullName_;

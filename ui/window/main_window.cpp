@@ -10,14 +10,15 @@
 #include <QVBoxLayout>
 
 #include "ui/clashes/clash_panel.h"
+#include "ui/models/head_words.h"
 #include "ui/models/layout_edits.h"
 #include "ui/models/occasion_edits.h"
-#include "ui/models/plan_figures_text.h"
 #include "ui/models/recipe_outline.h"
 #include "ui/pages/night/night_desk.h"
 #include "ui/repertoire/repertoire_panel.h"
 #include "ui/timeline/timeline_view.h"
 #include "ui/window/main_window_parts.h"
+#include "ui/window/preference_menu.h"
 
 namespace suppertide::ui {
 
@@ -26,19 +27,25 @@ using namespace Qt::StringLiterals;
 MainWindow::Parts::Parts(MainWindow& window, Document& document, ApplicationTheme& theme,
                          const Clock& clock, Prompts& asks)
     : prompts(asks), plan(document), actions(*window.menuBar(), document.undoStack(), &window),
-      head(new HeadBar(document.undoStack(), theme.theme(), &window)),
+      head(new HeadBar(document.undoStack(), *actions.preferences, theme.theme(), &window)),
       across(new QSplitter(Qt::Horizontal, &window)), down(new QSplitter(Qt::Vertical)),
       repertoire(new RepertoirePanel(theme.theme())), timeline(new TimelineView(theme.theme())),
       clashes(new ClashPanel(theme.theme())),
       presenter(new TimelinePresenter(document, plan, *timeline, clock, &window)),
       pages(new PageTabs(document, plan, presenter->looks(), asks, clock, theme.theme(), nullptr)),
-      planning(new Planning(document, plan, &window)),
+      planning(new Planning(document, plan, &window)), strip(new PlanStrip(theme.theme())),
       advising(new Advising(document, plan, clashes->ways(), &window)),
       why(new WhyAsking(document, plan, theme, window)),
       desk(new OccasionDesk(document, asks, clock, &window)), said(new QLabel(&window)),
-      figures(new QLabel(&window)), saved(new QLabel(&window))
+      saved(new QLabel(&window))
 {
-    down->addWidget(timeline);
+    auto* middle = new QWidget;
+    auto* column = new QVBoxLayout(middle);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(timeline, 1);
+    column->addWidget(strip);
+    down->addWidget(middle);
     down->addWidget(clashes);
     down->setStretchFactor(0, 1);
     across->addWidget(repertoire);
@@ -69,7 +76,6 @@ MainWindow::MainWindow(Document& document, ApplicationTheme& theme, const Clock&
     column->addWidget(parts_->across, 1);
     setCentralWidget(central);
     statusBar()->addWidget(parts_->said, 1);
-    statusBar()->addPermanentWidget(parts_->figures);
     statusBar()->addPermanentWidget(parts_->saved);
     // All of it fits a screen of 1280 × 800 at 200 %.
     setMinimumSize(640, 380);
@@ -87,6 +93,7 @@ MainWindow::MainWindow(Document& document, ApplicationTheme& theme, const Clock&
     parts_->repertoire->show(document_.library(), parts_->presenter->looks());
     parts_->pages->refresh();
     showClashes(parts_->plan.plan());
+    showPlan();
     showSaveState();
 }
 
@@ -108,6 +115,7 @@ void MainWindow::connectDocument()
             parts_->presenter->refresh();
             showClashes(nullptr);
         }
+        showPlan();
     });
     connect(&document_, &Document::saveStateChanged, this, [this] { showSaveState(); });
     connect(&document_, &Document::refused, this, [this](const QString& reason) {
@@ -115,6 +123,7 @@ void MainWindow::connectDocument()
     });
     connect(&parts_->plan, &OpenPlan::changed, this, [this] {
         showClashes(parts_->plan.plan());
+        showPlan();
         parts_->pages->refresh();
         parts_->repertoire->show(document_.library(), parts_->presenter->looks());
     });
@@ -124,8 +133,10 @@ void MainWindow::connectTimeline()
 {
     TimelineView& view = *parts_->timeline;
     connect(parts_->presenter, &TimelinePresenter::said, this, &MainWindow::say);
-    connect(parts_->presenter, &TimelinePresenter::previewed, this,
-            [this](const PlanPtr& plan) { showClashes(plan ? plan : parts_->plan.plan()); });
+    connect(parts_->presenter, &TimelinePresenter::previewed, this, [this](const PlanPtr& plan) {
+        showClashes(plan ? plan : parts_->plan.plan());
+        showPlan(plan);
+    });
     connect(&view, &TimelineView::clashActivated, this,
             [this](int number) { parts_->clashes->showClash(number); });
     connect(&view, &TimelineView::whyRequested, this, &MainWindow::askWhy);
@@ -151,36 +162,6 @@ void MainWindow::connectTimeline()
             [this](const Target& target, PlanTime /*time*/, const QPoint& global) {
                 popUpForTarget(target, global);
             });
-}
-
-void MainWindow::connectPlanning()
-{
-    HeadBar& head = *parts_->head;
-    Planning& planning = *parts_->planning;
-    connect(&head, &HeadBar::planRequested, &planning, &Planning::start);
-    connect(&head, &HeadBar::stopRequested, &planning, &Planning::stop);
-    connect(&head, &HeadBar::offerTaken, &planning, &Planning::take);
-    connect(&planning, &Planning::said, this, &MainWindow::say);
-    connect(&planning, &Planning::runningChanged, this, [this] { showHead(); });
-    connect(&planning, &Planning::impossible, parts_->advising, &Advising::lookForDinner);
-    connect(&planning, &Planning::offered, this, [this](const PlanPtr& offer) {
-        parts_->head->showOffer(offer != nullptr);
-        parts_->actions.takeOffer->setEnabled(offer != nullptr);
-    });
-    const auto prefer = [this](const QString& text, const auto& change) {
-        if (openOccasion(document_.library())) {
-            document_.apply(withOccasion(document_.library(), change), text);
-        }
-    };
-    connect(&head, &HeadBar::calmChanged, this, [prefer](int calm) {
-        prefer(tr("Prefer fresh or calm"),
-               [calm](Occasion& occasion) { occasion.preferences.calm = calm; });
-    });
-    connect(&head, &HeadBar::cautionChanged, this, [prefer](CautionLevel caution) {
-        prefer(tr("Change the durations"),
-               [caution](Occasion& occasion) { occasion.preferences.caution = caution; });
-    });
-    connect(&head, &HeadBar::zoomRequested, parts_->timeline, &TimelineView::zoomTo);
 }
 
 void MainWindow::connectPanels()
@@ -211,6 +192,7 @@ void MainWindow::connectPanels()
         parts_->repertoire->setTheme(theme);
         parts_->timeline->setTheme(theme);
         parts_->clashes->setTheme(theme);
+        parts_->strip->setTheme(theme);
         parts_->pages->setTheme(theme);
     });
 }
@@ -227,6 +209,7 @@ void MainWindow::showHead()
         }
         parts_->head->show(QString::fromStdString(record->occasion.name), line);
         parts_->head->showPreferences(record->occasion.preferences);
+        parts_->actions.preferences->show(record->occasion.preferences);
         setWindowTitle(tr("%1 – Suppertide").arg(QString::fromStdString(record->occasion.name)));
     } else {
         parts_->head->show(tr("No occasion"), {});
@@ -236,7 +219,7 @@ void MainWindow::showHead()
     parts_->head->setPlanning(canPlan, isRunning);
     parts_->actions.makePlan->setEnabled(canPlan && !isRunning);
     parts_->actions.stopPlanning->setEnabled(isRunning);
-    parts_->actions.takeOffer->setEnabled(parts_->planning->offer() != nullptr);
+    parts_->actions.preferences->setEnabled(canPlan);
     for (QAction* action : {parts_->actions.copyOccasion, parts_->actions.moveOccasion,
                             parts_->actions.deleteOccasion, parts_->actions.exportOccasion,
                             parts_->actions.addCourse, parts_->actions.layOutAnew}) {
@@ -251,11 +234,9 @@ void MainWindow::showClashes(const PlanPtr& plan)
         parts_->clashes->setRows({}, parts_->plan.faults().isEmpty()
                                          ? tr("There is nothing to judge yet.")
                                          : parts_->plan.faults());
-        parts_->figures->clear();
         return;
     }
     parts_->clashes->setRows(clashRows(*plan, record->occasion, {}), tr("Nothing collides."));
-    parts_->figures->setText(figuresText(plan->figures));
 }
 
 void MainWindow::showSaveState()

@@ -16,6 +16,8 @@
 
 namespace suppertide::ui {
 
+enum class StripState;
+
 class MainWindow : public QMainWindow
 {
     Q_OBJECT
@@ -42,6 +44,10 @@ private:
     void connectHelp();
     void showHead();
     void showClashes(const PlanPtr& plan);
+    void connectPreferences();
+    void connectLetGo();
+    void showPlan(const PlanPtr& preview = nullptr);
+    [[nodiscard]] QString planSentence(StripState state) const;
     void showSaveState();
     void say(const QString& words);
     void goToClash(int number);

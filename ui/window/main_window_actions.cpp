@@ -81,6 +81,7 @@ void MainWindow::connectActions()
     connect(actions.makePlan, &QAction::triggered, parts_->planning, &Planning::start);
     connect(actions.stopPlanning, &QAction::triggered, parts_->planning, &Planning::stop);
     connect(actions.takeOffer, &QAction::triggered, parts_->planning, &Planning::take);
+    connect(actions.giveUp, &QAction::triggered, parts_->planning, &Planning::giveUp);
     connect(actions.layOutAnew, &QAction::triggered, this, [this] {
         Edit edit = layOutAnew(document_.library());
         document_.apply(std::move(edit.next), edit.text);

@@ -8,6 +8,7 @@
 #include "ui/window/main_window.h"
 #include "ui/window/occasion_desk.h"
 #include "ui/window/page_tabs.h"
+#include "ui/window/plan_strip.h"
 #include "ui/window/planning.h"
 #include "ui/window/timeline_presenter.h"
 #include "ui/window/why_asking.h"
@@ -39,11 +40,11 @@ struct MainWindow::Parts
     TimelinePresenter* presenter;
     PageTabs* pages;
     Planning* planning;
+    PlanStrip* strip;
     Advising* advising;
     WhyAsking* why;
     OccasionDesk* desk;
     QLabel* said;
-    QLabel* figures;
     QLabel* saved;
 
     bool isSmall = false; // the window has room for one panel at a time

@@ -147,6 +147,7 @@ void TimelinePresenter::startStep(const QString& taskId)
 {
     const auto source = sourceOf(plan_.plan());
     const auto task = source ? findTask(*source->plan, taskId.toStdString()) : std::nullopt;
+    live_.reset();
     if (task) {
         Scene scene = sceneOfPlan(*source);
         addDragMarks(scene, *source, *task);
@@ -164,7 +165,11 @@ void TimelinePresenter::moveStep(const QString& taskId, PlanTime start)
     if (!task || !input) {
         return;
     }
-    const PlanPtr moved = previewOfMove(*now, *input, *task, start);
+    if (!live_) {
+        live_.emplace(now, *input);
+    }
+    live_->move(*task, start);
+    const PlanPtr moved = live_->plan();
     if (const auto source = sourceOf(moved)) {
         Scene scene = sceneOfPlan(*source);
         addDragMarks(scene, *source, *task);
@@ -178,6 +183,7 @@ void TimelinePresenter::dropStep(const QString& taskId, PlanTime start)
     const auto task = now ? findTask(*now, taskId.toStdString()) : std::nullopt;
     if (task) {
         Edit edit = ui::moveStep(document_.library(), *now, *task, start);
+        Q_EMIT placing(taskId);
         document_.apply(std::move(edit.next), edit.text);
     }
     endDrag();
@@ -256,6 +262,7 @@ void TimelinePresenter::dropVariant(const DraggedVariant& variant, int course)
 void TimelinePresenter::endDrag()
 {
     ghost_.reset();
+    live_.reset();
     refresh();
     Q_EMIT previewed(nullptr);
     Q_EMIT said({});

@@ -10,6 +10,7 @@
 #include <optional>
 
 #include "core/base/clock.h"
+#include "core/plan/live_plan.h"
 #include "ui/document/document.h"
 #include "ui/document/open_plan.h"
 #include "ui/models/drag_scene.h"
@@ -46,6 +47,8 @@ Q_SIGNALS:
     /// The plan as it would be while something is dragged; null: what holds counts again.
     void previewed(const suppertide::PlanPtr& plan);
     void recipeWanted(const QString& recipe);
+    /// The next change of the document puts the step where it was let go.
+    void placing(const QString& taskId);
 
 private:
     void startStep(const QString& taskId);
@@ -75,6 +78,7 @@ private:
     DishLooks looks_;
     std::optional<OccasionId> shown_; // whose evening was looked at first
     std::optional<Ghost> ghost_;
+    std::optional<LivePlan> live_; // while a step is dragged
 };
 
 } // namespace suppertide::ui

@@ -6,6 +6,9 @@
 #include <QMenu>
 #include <QMenuBar>
 #include <QUndoStack>
+#include <QWidget>
+
+#include "ui/window/preference_menu.h"
 
 namespace suppertide::ui {
 
@@ -38,7 +41,26 @@ QAction* addToggle(QMenu* menu, const QString& text, const QString& tip,
 
 } // namespace
 
-WindowActions::WindowActions(QMenuBar& bar, QUndoStack& undo, QObject* parent)
+void WindowActions::addLetGo(QMenu& plan, QObject* parent)
+{
+    QMenu* menu = plan.addMenu(tr("When a step is let &go and collides"));
+    auto* choices = new QActionGroup(parent);
+    letGoOffer = add(menu, tr("&Offer to plan the rest again"),
+                     tr("Changing as little as can be; nothing moves before you take it"));
+    letGoTake = add(menu, tr("Plan the rest again at &once"),
+                    tr("One Undo takes back the move and what followed from it"));
+    letGoNothing = add(menu, tr("&Change nothing"), tr("The clashes show; you go on by hand"));
+    for (QAction* choice : {letGoOffer, letGoTake, letGoNothing}) {
+        choice->setCheckable(true);
+        choices->addAction(choice);
+    }
+    letGoOffer->setObjectName(u"letGoOffer"_s);
+    letGoTake->setObjectName(u"letGoTake"_s);
+    letGoNothing->setObjectName(u"letGoNothing"_s);
+    letGoOffer->setChecked(true);
+}
+
+WindowActions::WindowActions(QMenuBar& bar, QUndoStack& undo, QWidget* parent)
 {
     QMenu* menu = bar.addMenu(tr("&Occasion"));
     newOccasion = add(menu, tr("&New…"), tr("Begin an occasion"), QKeySequence::New);
@@ -86,7 +108,15 @@ WindowActions::WindowActions(QMenuBar& bar, QUndoStack& undo, QObject* parent)
                    QKeySequence(u"Ctrl+M"_s));
     stopPlanning = add(menu, tr("&Stop planning"), tr("The best plan so far stays offered"));
     takeOffer =
-        add(menu, tr("&Take the better plan"), tr("Undo takes it back"), QKeySequence(u"Ctrl+T"_s));
+        add(menu, tr("&Take what is offered"), tr("Undo takes it back"), QKeySequence(u"Ctrl+T"_s));
+    giveUp = add(menu, tr("Lea&ve it as it is"),
+                 tr("End the search, or leave what is offered; nothing is changed"),
+                 QKeySequence(Qt::Key_Escape));
+    giveUp->setEnabled(false);
+    menu->addSeparator();
+    preferences = new PreferenceMenu(parent);
+    menu->addMenu(preferences);
+    addLetGo(*menu, parent);
     menu->addSeparator();
     layOutAnew = add(menu, tr("&Lay out anew"),
                      tr("All that is not pinned starts as late as it can, whatever clashes"));

@@ -8,12 +8,15 @@ class QAction;
 class QMenu;
 class QMenuBar;
 class QUndoStack;
+class QWidget;
 
 namespace suppertide::ui {
 
+class PreferenceMenu;
+
 struct WindowActions
 {
-    WindowActions(QMenuBar& bar, QUndoStack& undo, QObject* parent);
+    WindowActions(QMenuBar& bar, QUndoStack& undo, QWidget* parent);
 
     // Occasion
     QAction* newOccasion;
@@ -39,6 +42,11 @@ struct WindowActions
     QAction* makePlan;
     QAction* stopPlanning;
     QAction* takeOffer;
+    QAction* giveUp; // what is searched or offered
+    PreferenceMenu* preferences;
+    QAction* letGoOffer;
+    QAction* letGoTake;
+    QAction* letGoNothing;
     QAction* layOutAnew;
     QAction* nextClash;
     QAction* whyHere;
@@ -64,6 +72,9 @@ struct WindowActions
     QAction* tour;
     QAction* cautions;
     QAction* about;
+
+private:
+    void addLetGo(QMenu& plan, QObject* parent);
 };
 
 } // namespace suppertide::ui

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "core/plan/live_plan.h"
 #include "tests/support/demo_evening.h"
 #include "ui/models/layout_edits.h"
 
@@ -29,6 +30,12 @@ protected:
         }
         throw std::runtime_error("nothing can move");
     }
+    [[nodiscard]] PlanPtr moved(TaskIndex task, PlanTime to) const
+    {
+        LivePlan live(evening_.plan, evening_.input());
+        live.move(task, to);
+        return live.plan();
+    }
     [[nodiscard]] const Layout& layoutOfDemo() const
     {
         return openOccasion(evening_.library)->layout;
@@ -53,7 +60,7 @@ TEST_F(LayoutEdits, ShowTheSamePlanBeforehandAsAfterwards)
     const TaskIndex task = movable();
     const std::string& id = evening_.plan->formulation->problem.tasks[task].id;
     const PlanTime to = evening_.start(id) - 15_min;
-    const PlanPtr preview = previewOfMove(*evening_.plan, evening_.input(), task, to);
+    const PlanPtr preview = moved(task, to);
     const LaidOut after(moveStep(evening_.library, *evening_.plan, task, to).next);
     EXPECT_EQ(preview->schedule.starts, after.plan->schedule.starts);
     EXPECT_EQ(preview->clashes, after.plan->clashes);
@@ -125,8 +132,8 @@ TEST_F(LayoutEdits, TakeAPlanAsItWasFound)
     const TaskIndex task = movable();
     const std::string& id = evening_.plan->formulation->problem.tasks[task].id;
     const PlanTime to = evening_.start(id) - 15_min;
-    const PlanPtr found = previewOfMove(*evening_.plan, evening_.input(), task, to);
-    const LaidOut after(takePlan(evening_.library, *found).next);
+    const PlanPtr found = moved(task, to);
+    const LaidOut after(takePlan(evening_.library, *found, QStringLiteral("Make plan")).next);
     EXPECT_EQ(after.plan->schedule.starts, found->schedule.starts);
 }
 

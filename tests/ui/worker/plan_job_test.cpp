@@ -133,7 +133,7 @@ TEST_F(PlanJobTest, MakesAPlanThatCanBeTakenAndUndone)
     const PlanPtr best = bestOf(outcomes_.front());
     ASSERT_NE(best, nullptr);
     const LibraryState before = document.library();
-    Edit edit = takePlan(before, *best);
+    Edit edit = takePlan(before, *best, QStringLiteral("Make plan"));
     document.apply(std::move(edit.next), edit.text);
     const LaidOut shown(document.library());
     EXPECT_EQ(shown.plan->schedule.starts, best->schedule.starts);

@@ -1,4 +1,4 @@
-#include "ui/models/plan_figures_text.h"
+#include "ui/models/head_words.h"
 
 #include <QCoreApplication>
 
@@ -11,7 +11,7 @@ namespace {
 
 QString tr(const char* text, int count = -1)
 {
-    return QCoreApplication::translate("PlanFigures", text, nullptr, count);
+    return QCoreApplication::translate("HeadWords", text, nullptr, count);
 }
 
 QString text(const std::string& words)
@@ -29,20 +29,6 @@ QString countText(std::size_t count)
 }
 
 } // namespace
-
-QString figuresText(const PlanFigures& figures)
-{
-    const QString changes =
-        figures.ovenChanges == 1 ? tr("1 change") : tr("%1 changes").arg(figures.ovenChanges);
-    const QString sessions =
-        figures.sessions == 1 ? tr("1 session") : tr("%1 sessions").arg(figures.sessions);
-    const QString oven =
-        figures.ovenOn == Minutes{0}
-            ? tr("oven never on")
-            : tr("oven on %1, %2").arg(text(durationText(figures.ovenOn)), changes);
-    return tr("%1 hands-on in the last hour · %2 · %3")
-        .arg(text(durationText(figures.handsOnLastHour)), oven, sessions);
-}
 
 QString dateLine(const Occasion& occasion, const CivilDate& today)
 {

@@ -1,0 +1,29 @@
+// SeenStep: which tasks are one step to the user: what goes in and out of the oven, is turned, or
+// may change hands in between, moves as one. Used to count what moves.
+#pragma once
+
+#include <compare>
+#include <optional>
+#include <vector>
+
+#include "core/plan/formulation.h"
+
+namespace suppertide {
+
+struct SeenStep
+{
+    std::optional<DishId> dish;
+    std::optional<RecipeId> recipe;
+    std::optional<StepId> step;
+    std::optional<HouseJobId> job; // or trip
+    std::vector<VariantId> variants;
+    int batch = 0;
+
+    friend auto operator<=>(const SeenStep&, const SeenStep&) = default;
+};
+
+/// The step to which the task stands for all its parts; absent for events, washing (which is done
+/// when it fits) and the parts that go along.
+[[nodiscard]] std::optional<SeenStep> seenStepOf(const TaskSource& source);
+
+} // namespace suppertide
