@@ -52,8 +52,8 @@ struct State
 
 struct SweepRules
 {
-    std::optional<Minutes> sessionGap; // absent: sessions do not count
-    bool strict = false;               // nothing broken, or not at all
+    std::optional<Minutes> sessionGap;   // absent: sessions do not count
+    std::optional<std::int64_t> below{}; // less broken than this, or not at all
     std::size_t limit = mostStates;
 };
 
@@ -69,11 +69,28 @@ std::uint64_t hashOf(const State& state)
     return hash;
 }
 
+/// Of those who are chosen best for it.
+std::int64_t leastFaults(const CookWork& work, std::size_t cooks)
+{
+    std::vector<int> faults = work.faults;
+    if (!work.pinned.empty()) {
+        std::int64_t sum = 0;
+        for (const std::size_t cook : work.pinned) {
+            sum += faults[cook];
+        }
+        return sum;
+    }
+    std::ranges::sort(faults);
+    const auto there = std::min({cooks, faults.size(), static_cast<std::size_t>(work.cooks)});
+    return std::accumulate(faults.begin(), faults.begin() + static_cast<std::ptrdiff_t>(there),
+                           std::int64_t{0});
+}
+
 class Sweep
 {
 public:
     Sweep(const std::vector<CookWork>& work, std::size_t cooks, const SweepRules& rules)
-        : work_(work), cooks_(cooks), sessionGap_(rules.sessionGap), strict_(rules.strict),
+        : work_(work), cooks_(cooks), sessionGap_(rules.sessionGap), below_(rules.below),
           limit_(rules.limit)
     {}
 
@@ -95,7 +112,8 @@ private:
     const std::vector<CookWork>& work_;
     std::size_t cooks_;
     std::optional<Minutes> sessionGap_; // absent: sessions do not count
-    bool strict_;
+    std::optional<std::int64_t> below_;
+    std::int64_t unavoidable_ = 0; // faults of the work that is still to come, whoever does it
     std::size_t limit_;
     bool wasCut_ = false;
     std::vector<std::size_t> active_; // work under way, in the order of the states' masks
@@ -190,7 +208,7 @@ void Sweep::add(State state)
 void Sweep::choose(const State& base, std::size_t item, std::size_t nextCook, std::size_t left,
                    CookMask chosen, const Cost& cost)
 {
-    if (strict_ && cost.broken > 0) {
+    if (below_ && cost.broken + unavoidable_ >= *below_) {
         return;
     }
     if (left == 0) {
@@ -279,7 +297,11 @@ std::optional<CookSweepResult> Sweep::run()
     State start;
     start.latest.assign(sessionGap_ ? cooks_ : 0, noSession);
     states_ = {start};
+    for (const CookWork& work : work_) {
+        unavoidable_ += leastFaults(work, cooks_);
+    }
     for (const std::size_t item : order) {
+        unavoidable_ -= leastFaults(work_[item], cooks_);
         enter(item);
         next_.clear();
         positions_.clear();
@@ -307,17 +329,17 @@ std::optional<CookSweepResult> Sweep::run()
 CookSweepResult sweepCooks(const std::vector<CookWork>& work, std::size_t cooks, Minutes sessionGap)
 {
     expects(cooks <= mostCooks, "no more cooks than fit a mask");
-    if (auto clean = Sweep(work, cooks, {sessionGap, true, mostStates}).run()) {
+    if (auto clean = Sweep(work, cooks, {sessionGap, 1, mostStates}).run()) {
         return *std::move(clean);
     }
-    Sweep sweep(work, cooks, {sessionGap, false, mostStates});
+    Sweep sweep(work, cooks, {sessionGap, std::nullopt, mostStates});
     const auto result = sweep.run();
     ensures(result.has_value(), "broken assignments always exist");
     if (!sweep.wasCut()) {
         return *result;
     }
-    const auto exact = Sweep(work, cooks, {std::nullopt, false, mostStatesExact}).run();
-    return exact && exact->broken < result->broken ? *exact : *result;
+    const auto exact = Sweep(work, cooks, {std::nullopt, result->broken, mostStatesExact}).run();
+    return exact ? *exact : *result;
 }
 
 } // namespace suppertide

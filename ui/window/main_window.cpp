@@ -13,6 +13,7 @@
 #include "ui/models/head_words.h"
 #include "ui/models/layout_edits.h"
 #include "ui/models/occasion_edits.h"
+#include "ui/models/plan_basis.h"
 #include "ui/models/recipe_outline.h"
 #include "ui/pages/night/night_desk.h"
 #include "ui/repertoire/repertoire_panel.h"
@@ -93,6 +94,7 @@ MainWindow::MainWindow(Document& document, ApplicationTheme& theme, const Clock&
     parts_->repertoire->show(document_.library(), parts_->presenter->looks());
     parts_->pages->refresh();
     showClashes(parts_->plan.plan());
+    parts_->changedSincePlanned = changedSincePlanned(document_.library());
     showPlan();
     showSaveState();
 }
@@ -107,6 +109,7 @@ void MainWindow::say(const QString& words)
 void MainWindow::connectDocument()
 {
     connect(&document_, &Document::changed, this, [this] {
+        parts_->changedSincePlanned = changedSincePlanned(document_.library());
         showHead();
         parts_->pages->refresh();
         parts_->repertoire->show(document_.library(), parts_->presenter->looks());

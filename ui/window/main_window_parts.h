@@ -1,6 +1,8 @@
 // The parts of the main window, and the menus that pop up over them. For ui/window only.
 #pragma once
 
+#include <QStringList>
+
 #include "ui/document/open_plan.h"
 #include "ui/timeline/hit_test.h"
 #include "ui/window/advising.h"
@@ -46,6 +48,8 @@ struct MainWindow::Parts
     OccasionDesk* desk;
     QLabel* said;
     QLabel* saved;
+
+    QStringList changedSincePlanned; // in words; what makes the plan out of date
 
     bool isSmall = false; // the window has room for one panel at a time
     bool wasRepertoireShown = true;

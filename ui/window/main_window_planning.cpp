@@ -109,13 +109,16 @@ QString MainWindow::planSentence(StripState state) const
     switch (state) {
     case StripState::Offer: {
         const QString what = changeText(*plan, *planning.offer());
-        return planning.aim() == PlanningAim::Rest ? tr("The rest can make way: %1.").arg(what)
-                                                   : tr("A better plan: %1.").arg(what);
+        if (planning.aim() == PlanningAim::Rest) {
+            return tr("The rest can make way: %1.").arg(what);
+        }
+        const QString better = tr("A better plan: %1.").arg(what);
+        return planning.isRunning() ? better + QLatin1Char(' ') + planning.progressText() : better;
     }
     case StripState::Searching:
         return planning.progressText();
     case StripState::Stale:
-        return staleText(changedSincePlanned(document_.library()));
+        return staleText(parts_->changedSincePlanned);
     case StripState::Plain:
         break;
     }
@@ -138,7 +141,7 @@ void MainWindow::showPlan(const PlanPtr& preview)
         content.sentence = tr("Let go here: %1.").arg(changeText(*plan, *preview));
         content.cells = figureCells({plan, {}}, JudgedPlan{preview, {}});
     } else if (plan && openOccasion(document_.library())) {
-        const bool isStale = !changedSincePlanned(document_.library()).isEmpty();
+        const bool isStale = !parts_->changedSincePlanned.isEmpty();
         content.state = planning.offer()       ? StripState::Offer
                         : planning.isRunning() ? StripState::Searching
                         : isStale              ? StripState::Stale

@@ -104,7 +104,11 @@ void Planning::run(PlanningAim aim, PlanInput input, std::chrono::milliseconds l
     search_.isOver = false;
     search_.revision = document_.state()->revision;
     search_.begun = SteadyClock::now();
-    search_.takesFirst = aim == PlanningAim::Best && plan_.plan() && !plan_.plan()->holds();
+    const PlanPtr& now = plan_.plan();
+    search_.takesFirst = aim == PlanningAim::Best && now && !now->holds();
+    if (aim == PlanningAim::Best && now && now->holds()) {
+        search_.toBeat = now->figures.cost.total();
+    }
     PlanRequest request{std::move(input), {}, search_.revision};
     request.limits.wallClock = limit;
     job_->start(std::move(request));
@@ -178,21 +182,19 @@ QString Planning::progressText() const
     }
     const auto passed =
         std::chrono::duration_cast<std::chrono::seconds>(SteadyClock::now() - search_.begun);
-    const QString seconds =
-        tr("Looking for the best plan: %1 s of %2.").arg(passed.count()).arg(longestSearch.count());
-    const auto best = search_.offer ? proofOfOffer() : proof();
-    return best ? seconds + QLatin1Char(' ') +
-                      (search_.offer ? tr("What is offered: %1.") : tr("This one: %1."))
-                          .arg(distanceText(best))
-                : seconds;
+    const QString seconds = (search_.offer ? tr("Still looking: %1 s of %2.")
+                                           : tr("Looking for the best plan: %1 s of %2."))
+                                .arg(passed.count())
+                                .arg(longestSearch.count());
+    return search_.offer || !proof()
+               ? seconds
+               : seconds + QLatin1Char(' ') + tr("This one: %1.").arg(distanceText(proof()));
 }
 
-/// Worth offering: other than what there is, and if that holds, better by the user's preferences.
+/// Worth offering: if the plan holds, only what is better by the user's preferences.
 bool Planning::isBetter(const Plan& found) const
 {
-    const PlanPtr& now = plan_.plan();
-    return search_.aim == PlanningAim::Rest || !now || !now->holds() ||
-           found.figures.cost.total() < now->figures.cost.total();
+    return !search_.toBeat || found.figures.cost.total() < *search_.toBeat;
 }
 
 void Planning::progress(const PlanProgress& progress)
@@ -259,6 +261,7 @@ void Planning::applyTaken(const PlanPtr& taken, bool withChangeBefore)
             ? std::nullopt
             : std::optional(Proof{taken->figures.cost.total(), *search_.bound});
     search_.takesFirst = false;
+    search_.toBeat = taken->figures.cost.total();
     const QString moved = document_.undoStack().undoText();
     Edit edit = takePlan(document_.library(), *taken,
                          !isRest            ? tr("Make plan")

@@ -107,6 +107,7 @@ private:
         std::chrono::steady_clock::time_point begun;
         std::optional<std::int64_t> bound;
         PlanPtr offer;
+        std::optional<std::int64_t> toBeat; // in cost; absent: anything that holds is better
         bool takesFirst = false; // the plan has clashes: the first one found is taken at once
         bool isOver = true;
         QString note; // how it ended

@@ -36,6 +36,8 @@ protected:
     {
         slice_ = evening_.add({"Gratin", "Slice", at(17), 20});
         bake_ = evening_.add({"Gratin", "Bake", at(17, 30), 60});
+        evening_.formulation.tasks[slice_].step = StepId{"slice"};
+        evening_.formulation.tasks[bake_].step = StepId{"bake"};
     }
 
     [[nodiscard]] PlanPtr moved(Minutes slice, Minutes bake) const
