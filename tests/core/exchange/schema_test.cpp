@@ -79,6 +79,7 @@ TEST(ExchangeSchema, KnowsTheSameWordsAsTheReader)
     EXPECT_EQ(wordsAt("/definitions/cold_place/properties/kind/enum"), wordsOf<ColdKind>());
     EXPECT_EQ(wordsAt("/definitions/hours/properties/presence/enum"), wordsOf<Presence>());
     EXPECT_EQ(wordsAt("/definitions/preferences/properties/caution/enum"), wordsOf<CautionLevel>());
+    EXPECT_EQ(wordsAt("/definitions/wish/enum"), wordsOf<Wish>());
 }
 
 /// All values of a document, with the key of each (of its list, for an item).

@@ -371,6 +371,7 @@ Layout anyLayout(Random& random)
     layout.ovens = {{"demand", "oven-0"}};
     layout.pinned = {"demand", "way", "a"};
     layout.ovenSettings = {{"oven-0", origin, origin + anyMinutes(random), 180}};
+    layout.plannedFrom = {{"guests", "1f"}, {"recipe/roots", "a0"}};
     return layout;
 }
 
@@ -427,7 +428,8 @@ OccasionRecord anyOccasion(Random& random, const std::string& id,
         occasion.hours = {
             {*cook, {{{2027, 6, 19}, {{{8, 0}, {9, 30}, Presence::AtHome}}}, {{2027, 6, 20}, {}}}}};
     }
-    occasion.preferences = {static_cast<int>(random.between(0, 100)), anyOf<CautionLevel>(random)};
+    occasion.preferences = {static_cast<int>(random.between(0, 100)), anyOf<Wish>(random),
+                            anyOf<Wish>(random), anyOf<Wish>(random), anyOf<CautionLevel>(random)};
     occasion.note = maybe(random) ? anyText(random) : "";
     if (maybe(random)) {
         record.layout = anyLayout(random);
