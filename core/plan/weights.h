@@ -11,8 +11,9 @@
 //   stay close to my plan   none 0, some 1/40, much 1/8 point for each step that moves (and for
 //                           each of another method or place), and 1, much 5 units a minute
 //   always                  5 points for each minute that a course is late, 1/3 point for each hour
-//                           that an oven is on, as much for switching it on as for 20 minutes
-//                           on (nobody switches it off for less), 1/100 point for each degree off what is preferred
+//                           that an oven is on, switching it on as much as 20 minutes on (nobody
+//                           switches it off for less), 1/100 point for each degree off what is
+//                           preferred
 //
 // To change as little as can be (after a step was moved by hand) the order is another one: on time
 // before all, then as few steps as can be, then as few minutes as can be, then as above. A step
