@@ -169,10 +169,10 @@ Schedule assignedAsBefore(const RestOfEvening& rest, const Schedule& starts)
     return assign(problem, starts, wished);
 }
 
-std::vector<StepMove> movesOf(const RestOfEvening& of, const Schedule& schedule)
+std::vector<NightMove> movesOf(const RestOfEvening& of, const Schedule& schedule)
 {
     const Formulation& rest = *of.formulation;
-    std::vector<StepMove> moves;
+    std::vector<NightMove> moves;
     for (const TaskIndex index : rest.problem.tasks.indices()) {
         const Task& task = rest.problem.tasks[index];
         const auto laid = of.layout.starts.find(task.id);
@@ -184,10 +184,10 @@ std::vector<StepMove> movesOf(const RestOfEvening& of, const Schedule& schedule)
         }
         moves.push_back({index, laid->second, rest.calendar.instant(*start)});
     }
-    std::ranges::stable_sort(moves, {}, &StepMove::to);
-    std::vector<StepMove> firsts;
-    for (const StepMove& move : moves) {
-        const bool isSaid = std::ranges::any_of(firsts, [&](const StepMove& first) {
+    std::ranges::stable_sort(moves, {}, &NightMove::to);
+    std::vector<NightMove> firsts;
+    for (const NightMove& move : moves) {
+        const bool isSaid = std::ranges::any_of(firsts, [&](const NightMove& first) {
             return areOneBatch(rest.tasks[first.task], rest.tasks[move.task]) &&
                    first.to - first.from == move.to - move.from;
         });

@@ -71,17 +71,17 @@ struct RestOfEvening
 [[nodiscard]] Schedule assignedAsBefore(const RestOfEvening& rest, const Schedule& starts);
 
 /// A step that begins at another time than the cooks go by.
-struct StepMove
+struct NightMove
 {
     TaskIndex task; // of the rest
     Instant from;
     Instant to;
 
-    friend bool operator==(const StepMove&, const StepMove&) = default;
+    friend bool operator==(const NightMove&, const NightMove&) = default;
 };
 
 /// In order of time; a step with its ways into and out of the oven counts once, by its first task.
-[[nodiscard]] std::vector<StepMove> movesOf(const RestOfEvening& rest, const Schedule& schedule);
+[[nodiscard]] std::vector<NightMove> movesOf(const RestOfEvening& rest, const Schedule& schedule);
 
 /// The layout with the rest as planned: its starts and options; what is begun is where it was.
 [[nodiscard]] Layout layoutWith(const RestOfEvening& rest, const Schedule& schedule);

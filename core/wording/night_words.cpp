@@ -20,7 +20,7 @@ public:
         : formulation_(*plan.formulation), plan_(plan), style_(style),
           today_(formulation_.calendar.civil(planTime(0)).date)
     {
-        for (const StepMove& move : movesOf(rest, plan.schedule)) {
+        for (const NightMove& move : movesOf(rest, plan.schedule)) {
             const bool isServing = formulation_.tasks[move.task].role == TaskRole::Serving;
             (isServing ? servings_ : steps_).push_back(move);
         }
@@ -36,7 +36,7 @@ public:
     [[nodiscard]] std::string text() const
     {
         std::string text = steps();
-        for (const StepMove& move : servings_) {
+        for (const NightMove& move : servings_) {
             text += (text.empty() ? "" : " ") + fmt::format("{}: served at {}, {}.",
                                                             formulation_.tasks[move.task].dishName,
                                                             clock(move.to), shift(move));
@@ -67,7 +67,7 @@ private:
                            names.empty() ? "nobody" : listed(names));
     }
 
-    static std::string shift(const StepMove& move)
+    static std::string shift(const NightMove& move)
     {
         const Minutes by = move.to - move.from;
         return by > Minutes{0} ? durationText(by) + " later" : durationText(-by) + " earlier";
@@ -101,7 +101,7 @@ private:
         std::vector<PlanTime> times;
         for (const auto& [course, event] : formulation_.servings) {
             const bool isMoved = std::ranges::any_of(
-                servings_, [event = event](const StepMove& move) { return move.task == event; });
+                servings_, [event = event](const NightMove& move) { return move.task == event; });
             if (plan_.schedule.starts[event] && !isMoved) {
                 times.push_back(*plan_.schedule.starts[event]);
             }
@@ -118,8 +118,8 @@ private:
     const Plan& plan_;
     ReadingStyle style_;
     CivilDate today_;
-    std::vector<StepMove> steps_;
-    std::vector<StepMove> servings_;
+    std::vector<NightMove> steps_;
+    std::vector<NightMove> servings_;
     std::vector<std::string> handedOver_;
 };
 
