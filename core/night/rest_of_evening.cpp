@@ -13,7 +13,7 @@ namespace suppertide {
 namespace {
 
 /// After so many attempts to keep most with whom it was, all may go to anybody.
-constexpr int mostHandedOver = 6;
+constexpr int mostHandedOver = 24;
 
 /// What is begun, where it really was and as long as it really takes.
 Formulation withFacts(Formulation formulation, const EveningFacts& facts)
@@ -154,14 +154,21 @@ Schedule assignedAsBefore(const RestOfEvening& rest, const Schedule& starts)
         if (broken.empty()) {
             return schedule;
         }
-        bool isAny = false;
+        std::optional<TaskIndex> next; // the one that begins last, so that what is on goes on
         for (const Broken& each : broken) {
             for (const TaskIndex task : each.tasks) {
-                isAny = isAny || all.cooks[task] != wished.cooks[task];
-                all.cooks[task] = wished.cooks[task];
+                const bool mayGo = all.cooks[task] != wished.cooks[task];
+                if (mayGo && (!next || starts.starts[*next] < starts.starts[task])) {
+                    next = task;
+                }
+            }
+            if (next) {
+                break;
             }
         }
-        if (!isAny) {
+        if (next) {
+            all.cooks[*next] = wished.cooks[*next];
+        } else {
             all.units = wished.units;
             all.ovens = wished.ovens;
         }
