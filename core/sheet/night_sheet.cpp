@@ -13,6 +13,8 @@ namespace suppertide {
 namespace {
 
 constexpr std::size_t mostNext = 3;
+/// What is further ahead has its time only.
+constexpr Minutes countedDown{6 * 60};
 /// Knobs are turned and plates are minded so long ahead.
 constexpr Minutes turnsWithin{60};
 constexpr Minutes platesWithin{20};
@@ -97,9 +99,11 @@ private:
         const Minutes late = plannedAgo(task);
         const bool isDue = when.start <= planTime(0);
         line.state = isDue ? LineState::Due : LineState::Coming;
-        line.when = isDue ? "now, until " + clock(when.end)
-                          : fmt::format("at {}, in {}", clock(when.start),
-                                        durationText(when.start - planTime(0)));
+        const Minutes ahead = when.start - planTime(0);
+        line.when = isDue ? "now, until " + clock(when.end) : "at " + clock(when.start);
+        if (!isDue && ahead <= countedDown) {
+            line.when += ", in " + durationText(ahead);
+        }
         if (isDue) {
             setLate(line, late);
         }

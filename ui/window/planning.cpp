@@ -50,6 +50,14 @@ bool isMovedByHand(const OccasionRecord& before, const OccasionRecord& after)
            });
 }
 
+/// Something has been reported on the night. The planner of whole evenings knows nothing of that
+/// and would move what is done.
+bool isBegun(const LibraryState& library)
+{
+    const OccasionPtr open = openOccasion(library);
+    return open && !open->progress.steps.empty();
+}
+
 } // namespace
 
 Planning::Planning(Document& document, OpenPlan& plan, QObject* parent)
@@ -90,6 +98,10 @@ void Planning::start()
     const auto input = planInputOf(document_.library());
     if (!input) {
         Q_EMIT said(tr("There is nothing to plan: open an occasion with a kitchen first."));
+        return;
+    }
+    if (isBegun(document_.library())) {
+        Q_EMIT said(tr("The evening is under way: plan the rest of it on the page On the night."));
         return;
     }
     run(PlanningAim::Best, *input, longestSearch);
@@ -342,7 +354,7 @@ void Planning::planRest()
     }
     const Due due = *std::exchange(due_, std::nullopt);
     auto input = planInputOf(document_.library());
-    if (!plan_.plan() || !input) {
+    if (!plan_.plan() || !input || isBegun(document_.library())) {
         return;
     }
     const bool collides = std::ranges::any_of(plan_.plan()->clashes, canBePlannedAway);

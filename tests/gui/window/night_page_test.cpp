@@ -83,6 +83,10 @@ TEST_F(NightPageTest, SaysWhenItBeginsAndLetsItBeRehearsed)
     EXPECT_TRUE(text(u"nightHeadline"_s).startsWith(u"It begins on Saturday 19 June at 15:30"_s))
         << text(u"nightHeadline"_s).toStdString();
     const LibraryState before = document_->library();
+    // Hours ahead nothing is reported by a slip of the finger.
+    EXPECT_FALSE(part<QPushButton>(u"nightStarted"_s).isEnabled());
+    press(Qt::Key_S);
+    EXPECT_TRUE(differenceOf(before, document_->library(), {}).parts.empty());
     press(Qt::Key_R);
     ASSERT_TRUE(QTest::qWaitFor([this] { return text(u"nightClock"_s) == u"17:30"_s; }));
     EXPECT_TRUE(text(u"nightHeadline"_s).startsWith(u"Rehearsal. "_s));
@@ -131,6 +135,33 @@ TEST_F(NightPageTest, TakesAReportBackWithThePlanThatFollowed)
     ASSERT_TRUE(QTest::qWaitFor([this] { return text(u"nightNews"_s).contains(u"later"_s); }));
     ASSERT_NE(record(), before);
     press(Qt::Key_U);
+    EXPECT_EQ(record(), before);
+}
+
+TEST_F(NightPageTest, TakesBackOnlyWhatWasReportedHere)
+{
+    openAt(18, 6);
+    const OccasionRecord asIs = record();
+    OccasionRecord renamed = asIs;
+    renamed.occasion.note = "bring ice";
+    LibraryState next = document_->library();
+    next.occasions[asIs.occasion.id] = std::make_shared<const OccasionRecord>(renamed);
+    document_->apply(next, u"Change the note"_s);
+    EXPECT_TRUE(QTest::qWaitFor([this] { return !part<QPushButton>(u"nightUndo"_s).isEnabled(); }));
+    press(Qt::Key_U);
+    EXPECT_EQ(record(), renamed);
+}
+
+TEST_F(NightPageTest, DoesNotPlanTheWholeEveningOnceItIsUnderWay)
+{
+    openAt(18, 6);
+    choose(u"Slice and layer"_s);
+    press(Qt::Key_S);
+    ASSERT_TRUE(planned());
+    const OccasionRecord before = record();
+    QTest::keyClick(window_.get(), Qt::Key_M, Qt::ControlModifier);
+    EXPECT_TRUE(text(u"said"_s).startsWith(u"The evening is under way"_s))
+        << text(u"said"_s).toStdString();
     EXPECT_EQ(record(), before);
 }
 

@@ -26,6 +26,12 @@ QString words(const std::string& text)
     return QString::fromStdString(text);
 }
 
+/// The words by which a change made here is known in the history.
+QString onTheNight(const QString& text)
+{
+    return NightDesk::tr("On the night: %1").arg(text);
+}
+
 std::optional<Instant> firstServing(const Occasion& occasion)
 {
     const auto zone = TimeZone::find(occasion.zone);
@@ -156,6 +162,10 @@ void NightDesk::take(const NightAnswerPtr& answer, quint64 revision)
     view_.sheet = answer->sheet;
     view_.isRehearsal = rehearsal_.has_value();
     view_.warning = words(passedText(answer->rest()));
+    if (!answer->sheet.mostLate.empty()) {
+        view_.warning += (view_.warning.isEmpty() ? QString() : u" "_s) +
+                         tr("Latest: %1.").arg(words(answer->sheet.mostLate));
+    }
     if (answer->mayMove) {
         offer_ = nullptr;
         if (const auto* plan = std::get_if<RestPlan>(&answer->outcome)) {
@@ -257,9 +267,7 @@ void NightDesk::showStage()
         isAnyBegun = isAnyBegun ||
                      (rest.facts.steps[task].isBegun() && isReportable(rest.whole->tasks[task]));
     }
-    view_.undoes = rehearsal_
-                       ? (rehearsal_->undo.empty() ? QString() : rehearsal_->undo.back().second)
-                       : document_.undoStack().undoText();
+    view_.undoes = lastReport();
     if (!first) {
         view_.stage = NightStage::Over;
         view_.headline = tr("All is done. Sit down.");
@@ -273,6 +281,16 @@ void NightDesk::showStage()
         view_.stage = NightStage::UnderWay;
         view_.headline.clear();
     }
+}
+
+/// What Undo takes back here; what was done elsewhere is not undone from this page.
+QString NightDesk::lastReport() const
+{
+    if (rehearsal_) {
+        return rehearsal_->undo.empty() ? QString() : rehearsal_->undo.back().second;
+    }
+    const QString last = document_.undoStack().undoText();
+    return last.startsWith(onTheNight({})) ? last : QString();
 }
 
 std::optional<TaskIndex> NightDesk::find(const QString& task) const
@@ -296,7 +314,7 @@ void NightDesk::report(const QString& task, const QString& text, const Change& c
 {
     const auto index = find(task);
     auto next = record();
-    if (!index || !next) {
+    if (!index || !next || view_.stage != NightStage::UnderWay) {
         return;
     }
     next->progress = withCooks(std::move(next->progress), *answer_->plan());
@@ -311,12 +329,13 @@ void NightDesk::report(const QString& task, const QString& text, const Change& c
 
 void NightDesk::put(OccasionRecord next, const QString& text)
 {
+    const QString known = onTheNight(text);
     if (rehearsal_) {
-        rehearsal_->undo.emplace_back(std::exchange(rehearsal_->record, std::move(next)), text);
+        rehearsal_->undo.emplace_back(std::exchange(rehearsal_->record, std::move(next)), known);
         ++rehearsed_;
         return;
     }
-    document_.apply(withRecord(document_.library(), std::move(next)), text);
+    document_.apply(withRecord(document_.library(), std::move(next)), known);
 }
 
 void NightDesk::started(const QString& task)
@@ -354,7 +373,7 @@ void NightDesk::leaveOut(const QString& task)
 void NightDesk::ovenAt(const QString& oven, int celsius)
 {
     auto next = record();
-    if (next) {
+    if (next && view_.stage == NightStage::UnderWay) {
         next->progress = withOvenAt(std::move(next->progress), oven.toStdString(), now(), celsius);
         put(*std::move(next), tr("Oven at %1 °C").arg(celsius));
         look(true);
@@ -390,6 +409,9 @@ void NightDesk::asPlannedUntilNow()
 
 void NightDesk::undo()
 {
+    if (lastReport().isEmpty()) {
+        return;
+    }
     if (rehearsal_) {
         if (!rehearsal_->undo.empty()) {
             const bool isPlanned = planned_ == revision() && rehearsal_->undo.size() > 1;
@@ -415,6 +437,9 @@ void NightDesk::undo()
 
 void NightDesk::planRest()
 {
+    if (view_.stage != NightStage::UnderWay) {
+        return;
+    }
     view_.news = tr("Planning the rest…");
     Q_EMIT changed();
     look(true);

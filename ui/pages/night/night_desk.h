@@ -95,6 +95,7 @@ private:
     [[nodiscard]] std::optional<PlanInput> input() const;
     [[nodiscard]] std::optional<TaskIndex> find(const QString& task) const;
     [[nodiscard]] QString nameOf(TaskIndex task) const;
+    [[nodiscard]] QString lastReport() const;
     [[nodiscard]] quint64 revision() const;
     template <typename Change>
     void report(const QString& task, const QString& text, const Change& change);

@@ -286,9 +286,13 @@ void NightPage::refresh()
     parts_->reports->setVisible(view.stage != NightStage::Nothing);
     parts_->rehearsal->setVisible(view.isRehearsal);
     parts_->rehearse->setText(view.isRehearsal ? tr("End rehearsal") : tr("Rehearse now"));
+    for (QPushButton* report : parts_->reports->findChildren<QPushButton*>()) {
+        const bool isAlways = report == parts_->rehearse || report == parts_->fill;
+        report->setEnabled(isAlways || isUnderWay);
+    }
     parts_->undo->setEnabled(!view.undoes.isEmpty());
     parts_->undo->setToolTip(view.undoes.isEmpty() ? tr("There is nothing to take back")
-                                                   : tr("Undo: %1 (key U)").arg(view.undoes));
+                                                   : tr("Undo %1 (key U)").arg(view.undoes));
     const QString selected = parts_->selected;
     parts_->rows->setRows(nightRows(view.sheet));
     QModelIndex index = parts_->rows->indexOf(selected);
