@@ -73,7 +73,7 @@ public:
     std::optional<RestPlan> attemptGivingUp(RestOptions way, bool mayBeWaits)
     {
         while (way.givenUp.size() < mostGivenUp) {
-            const auto least = leastMissed(mayBeWaits);
+            const auto least = leastMissed(way, mayBeWaits);
             if (!least || !way.givenUp.insert(*least).second) {
                 return std::nullopt;
             }
@@ -102,7 +102,8 @@ private:
     }
 
     /// Hours of what is no food first, then waits.
-    [[nodiscard]] std::optional<std::string> leastMissed(bool mayBeWaits) const
+    [[nodiscard]] std::optional<std::string> leastMissed(const RestOptions& way,
+                                                         bool mayBeWaits) const
     {
         if (!last_ || stop_.stop_requested()) {
             return std::nullopt;
@@ -110,6 +111,9 @@ private:
         const Formulation& formulation = *lastRest_.formulation;
         std::optional<std::string> wait;
         for (const std::string& name : last_->schedule.conflict) {
+            if (way.givenUp.contains(name)) {
+                continue;
+            }
             if (isHoursOfTheHouse(formulation, name)) {
                 return name;
             }
@@ -131,6 +135,10 @@ private:
                               : formulation.taskById.end();
         if (task == formulation.taskById.end()) {
             return false;
+        }
+        const Task& what = formulation.problem.tasks[task->second];
+        if (what.window == Interval{planTime(0), planTime(0) + what.duration}) {
+            return false; // under way: those are no hours, but a fact
         }
         const TaskSource& source = formulation.tasks[task->second];
         return source.role == TaskRole::HouseJob || source.role == TaskRole::Trip ||

@@ -4,6 +4,7 @@
 #include "core/check/check.h"
 #include "core/wording/night_words.h"
 #include "tests/core/night/demo_night.h"
+#include "tests/support/supper/supper.h"
 
 namespace suppertide {
 namespace {
@@ -190,6 +191,41 @@ TEST(PlanRest, HandsOverFewAndSaysSo)
     EXPECT_FALSE(others.empty());
     EXPECT_LE(others.size(), 5U);
     EXPECT_THAT(changesText(plan.rest, *plan.plan), HasSubstr(" for Jory now."));
+}
+
+TEST(PlanRest, MissesTheHoursOfAHouseJobRatherThanFindNothing)
+{
+    // Sweeping goes on until 18:32; laying the table was to be from 18:20 to 18:40, by the one
+    // cook.
+    test::Supper supper;
+    supper.serve(test::recipeInOrder("Salad", {test::step("Toss", Minutes{5})}));
+    const CivilDate day = supper.occasion.courses.front().serving.date;
+    for (const auto& [name, from] : {std::pair{"sweep", 0}, std::pair{"lay", 20}}) {
+        HouseJob job;
+        job.id = HouseJobId{name};
+        job.name = name;
+        job.duration = Minutes{20};
+        job.attention = undivided;
+        job.earliest = {day, {18, from}};
+        job.latest = {day, {18, from + 20}};
+        supper.occasion.houseJobs.push_back(job);
+    }
+    const PlanPtr before = supper.laidOut();
+    const TaskIndex sweep = test::taskIndex(*before->formulation, "job/sweep");
+    RestRequest request;
+    request.input = supper.input();
+    request.now = supper.instant(18, 5);
+    request.progress = withStarted({}, *before, sweep, supper.instant(18, 0));
+    request.progress =
+        withLate(std::move(request.progress), *before, sweep, Minutes{12}, request.now);
+    request.limits.steps = 20'000;
+    const auto outcome = planRest(request);
+    ASSERT_TRUE(outcome) << outcome.error().forCook;
+    const RestPlan& plan = found(*outcome);
+    EXPECT_THAT(plan.givingWay.givenUp, testing::ElementsAre("window:job/lay"));
+    const Formulation& rest = *plan.plan->formulation;
+    EXPECT_EQ(rest.calendar.instant(*plan.plan->schedule.starts[rest.taskById.at("job/lay")]),
+              supper.instant(18, 32));
 }
 
 TEST(PlanRest, ServesLaterRatherThanNotAtAll)
