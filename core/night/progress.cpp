@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/plan/seen_step.h"
+
 namespace suppertide {
 
 namespace {
@@ -44,26 +46,7 @@ void noteMeans(StepReport& report, const Plan& plan, TaskIndex task)
 
 bool isReportable(const TaskSource& task)
 {
-    switch (task.role) {
-    case TaskRole::Step:
-    case TaskRole::OvenIn:
-    case TaskRole::OvenOut:
-    case TaskRole::Turn:
-    case TaskRole::Washing:
-    case TaskRole::Serving:
-    case TaskRole::HouseJob:
-    case TaskRole::Trip:
-        return true;
-    case TaskRole::Target:
-    case TaskRole::KeepFrom:
-    case TaskRole::KeepTo:
-    case TaskRole::TakeFrom:
-    case TaskRole::Watch:
-    case TaskRole::OvenSetting:
-    case TaskRole::Mark:
-        return false;
-    }
-    return false;
+    return isDeed(task.role);
 }
 
 Progress withStarted(Progress progress, const Plan& plan, TaskIndex task, Instant at)

@@ -3,38 +3,10 @@
 
 #include "core/plan/clash_finder.h"
 #include "core/plan/plan.h"
+#include "core/plan/seen_step.h"
 #include "core/problem/timetable.h"
 
 namespace suppertide {
-
-namespace {
-
-/// Kept where the user put it; what only follows from other starts is not.
-bool isKept(const TaskSource& source)
-{
-    switch (source.role) {
-    case TaskRole::Step:
-    case TaskRole::OvenIn:
-    case TaskRole::OvenOut:
-    case TaskRole::Turn:
-    case TaskRole::Washing:
-    case TaskRole::Serving:
-    case TaskRole::HouseJob:
-    case TaskRole::Trip:
-        return true;
-    case TaskRole::Target:
-    case TaskRole::KeepFrom:
-    case TaskRole::KeepTo:
-    case TaskRole::TakeFrom:
-    case TaskRole::Watch:
-    case TaskRole::OvenSetting:
-    case TaskRole::Mark:
-        return false;
-    }
-    return false;
-}
-
-} // namespace
 
 std::optional<Interval> Plan::interval(TaskIndex task) const
 {
@@ -69,7 +41,7 @@ Layout layoutOf(const Formulation& formulation, const Schedule& schedule, const 
     layout.starts.clear();
     for (const TaskIndex task : formulation.problem.tasks.indices()) {
         const auto& start = schedule.starts[task];
-        if (start && isKept(formulation.tasks[task])) {
+        if (start && isDeed(formulation.tasks[task].role)) {
             layout.starts.emplace(formulation.problem.tasks[task].id,
                                   formulation.calendar.instant(*start));
         }

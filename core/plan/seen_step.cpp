@@ -2,6 +2,30 @@
 
 namespace suppertide {
 
+bool isDeed(TaskRole role)
+{
+    switch (role) {
+    case TaskRole::Step:
+    case TaskRole::OvenIn:
+    case TaskRole::OvenOut:
+    case TaskRole::Turn:
+    case TaskRole::Washing:
+    case TaskRole::Serving:
+    case TaskRole::HouseJob:
+    case TaskRole::Trip:
+        return true;
+    case TaskRole::Target:
+    case TaskRole::KeepFrom:
+    case TaskRole::KeepTo:
+    case TaskRole::TakeFrom:
+    case TaskRole::Watch:
+    case TaskRole::OvenSetting:
+    case TaskRole::Mark:
+        return false;
+    }
+    return false;
+}
+
 std::optional<SeenStep> seenStepOf(const TaskSource& source)
 {
     switch (source.role) {

@@ -22,6 +22,10 @@ struct SeenStep
     friend auto operator<=>(const SeenStep&, const SeenStep&) = default;
 };
 
+/// Whether a task of this role is something that somebody or something does at its time, which can
+/// be put somewhere and reported; what only follows from others, or marks a moment, is not.
+[[nodiscard]] bool isDeed(TaskRole role);
+
 /// The step to which the task stands for all its parts; absent for events, washing (which is done
 /// when it fits) and the parts that go along.
 [[nodiscard]] std::optional<SeenStep> seenStepOf(const TaskSource& source);

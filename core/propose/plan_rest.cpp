@@ -1,5 +1,8 @@
 #include "core/propose/plan_rest.h"
 
+#include <fmt/format.h>
+
+#include <algorithm>
 #include <array>
 #include <utility>
 
@@ -16,6 +19,8 @@ constexpr std::array<Minutes, 5> laterBy{Minutes{10}, Minutes{20}, Minutes{30}, 
 
 /// No more than this is given up; with more it is another evening.
 constexpr std::size_t mostGivenUp = 6;
+/// Steps that go to another cook one by one before all may.
+constexpr int mostHandedOver = 4;
 /// For the washing up, if need be.
 constexpr Minutes moreHours{120};
 
@@ -29,6 +34,46 @@ RestOutcome asLaidOut(const RestRequest& request, RestOfEvening rest)
         return RestPlan{std::move(rest), std::move(plan), true, {}};
     }
     return NoRest{std::move(rest), std::move(plan), {}, {}};
+}
+
+/// Which cook each step of the rest was given to; empty: several, or nobody.
+IndexedVector<TaskIndex, std::vector<CookIndex>> givenTo(const RestOfEvening& rest)
+{
+    const Problem& problem = rest.formulation->problem;
+    IndexedVector<TaskIndex, std::vector<CookIndex>> given(problem.tasks.size());
+    for (const TaskIndex task : rest.whole->problem.tasks.indices()) {
+        const auto left = rest.inRest[task];
+        if (left && problem.tasks[*left].needsCooks() && problem.tasks[*left].hands->cooks == 1 &&
+            rest.planned.cooks[task].size() == 1) {
+            given[*left] = rest.planned.cooks[task];
+        }
+    }
+    return given;
+}
+
+/// A skill of the cook's own, which is more than any skill asked for, as theirs is known to do.
+Problem forTheSameCooks(Problem problem,
+                        const IndexedVector<TaskIndex, std::vector<CookIndex>>& given)
+{
+    const auto own = [](CookIndex cook) { return fmt::format("as given to {}", cook.value()); };
+    for (const CookIndex cook : problem.cooks.indices()) {
+        problem.cooks[cook].skills.push_back(own(cook));
+    }
+    for (const TaskIndex task : problem.tasks.indices()) {
+        if (!given[task].empty()) {
+            problem.tasks[task].hands->skill = own(given[task].front());
+        }
+    }
+    return problem;
+}
+
+/// Costs and schedule are the same without the skills, but the bound is not: others may do better.
+PlannerOutcome reckonedFor(const Problem& problem, PlannerOutcome outcome)
+{
+    outcome.schedule.status = ScheduleStatus::Feasible;
+    outcome.schedule.cost = costOf(problem, outcome.schedule).total();
+    outcome.schedule.bound.reset();
+    return outcome;
 }
 
 class RestPlanner
@@ -45,7 +90,7 @@ public:
         if (!rest || stop_.stop_requested()) {
             return std::nullopt;
         }
-        const PlannerOutcome outcome = solve(rest->formulation->problem, request_.limits, stop_);
+        const PlannerOutcome outcome = solvedWithFewHandedOver(*rest);
         const bool isSolved = outcome.schedule.status == ScheduleStatus::Optimal ||
                               outcome.schedule.status == ScheduleStatus::Feasible;
         if (!isSolved) {
@@ -88,6 +133,52 @@ public:
     [[nodiscard]] const std::optional<PlannerOutcome>& failed() const { return last_; }
 
 private:
+    /// The planner does not mind who does what, cooks do: first each step is for whom it was given
+    /// to, then those that a conflict names may go to anybody, one at a time, and then all.
+    PlannerOutcome solvedWithFewHandedOver(const RestOfEvening& rest)
+    {
+        const Problem& problem = rest.formulation->problem;
+        IndexedVector<TaskIndex, std::vector<CookIndex>> given = givenTo(rest);
+        PlannerLimits limits = request_.limits;
+        limits.wallClock /= 2;
+        for (int i = 0; i <= mostHandedOver && !stop_.stop_requested(); ++i) {
+            PlannerOutcome outcome = solve(forTheSameCooks(problem, given), limits, stop_);
+            if (outcome.schedule.status != ScheduleStatus::Infeasible) {
+                if (outcome.schedule.status != ScheduleStatus::Unknown) {
+                    return reckonedFor(problem, std::move(outcome));
+                }
+                break;
+            }
+            const auto next = lastNamed(rest, outcome.schedule.conflict, given);
+            if (!next) {
+                break;
+            }
+            given[*next].clear();
+        }
+        return solve(problem, request_.limits, stop_);
+    }
+
+    /// Of the steps that wait for their cook in a conflict, the one that was to begin last: what is
+    /// near goes on as it was told.
+    static std::optional<TaskIndex>
+    lastNamed(const RestOfEvening& rest, const std::vector<std::string>& conflict,
+              const IndexedVector<TaskIndex, std::vector<CookIndex>>& given)
+    {
+        std::optional<std::pair<PlanTime, TaskIndex>> last;
+        for (const TaskIndex task : rest.whole->problem.tasks.indices()) {
+            const auto left = rest.inRest[task];
+            const auto& start = rest.planned.starts[task];
+            const auto isNamed = [&] {
+                const std::string name = "hands:" + rest.formulation->problem.tasks[*left].id;
+                return std::ranges::find(conflict, name) != conflict.end();
+            };
+            if (left && start && !given[*left].empty() && isNamed()) {
+                last = std::max(last, std::optional{std::pair{*start, *left}});
+            }
+        }
+        return last ? std::optional{last->second} : std::nullopt;
+    }
+
     /// Past the time by which courses may be served as set.
     static Minutes servedLater(const RestOfEvening& rest, const Schedule& schedule)
     {

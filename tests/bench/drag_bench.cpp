@@ -10,6 +10,7 @@
 #include "core/exchange/exchange.h"
 #include "core/plan/lay_out.h"
 #include "core/plan/live_plan.h"
+#include "tests/bench/bench_input.h"
 
 namespace suppertide {
 
@@ -25,12 +26,8 @@ struct Case
 
 Case caseFrom(const LibraryState& state, const std::string& occasion)
 {
-    const OccasionRecord& record = *state.occasions.at(OccasionId{occasion});
     Case made;
-    made.input.occasion = std::make_shared<const Occasion>(record.occasion);
-    made.input.kitchen = state.kitchens.at(record.occasion.kitchen);
-    made.input.recipes = {state.recipes.begin(), state.recipes.end()};
-    made.input.layout = std::make_shared<const Layout>(record.layout);
+    made.input = bench::inputFrom(state, occasion);
     made.formulation = formulate(made.input).value();
     made.plan =
         judgePlan(made.formulation, made.input, layOut(*made.formulation, *made.input.layout));

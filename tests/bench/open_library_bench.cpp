@@ -2,7 +2,6 @@
 // keeping one change costs. The recipes are the demo's, many times over.
 #include <benchmark/benchmark.h>
 #include <fmt/format.h>
-#include <stdlib.h> // NOLINT(modernize-deprecated-headers): mkdtemp is POSIX
 
 #include <filesystem>
 #include <stdexcept>
@@ -10,6 +9,7 @@
 
 #include "core/exchange/exchange.h"
 #include "core/store/sqlite_library.h"
+#include "tests/support/temporary_folder.h"
 
 namespace suppertide {
 
@@ -55,8 +55,6 @@ class LargeLibrary
 public:
     explicit LargeLibrary(std::size_t count)
     {
-        std::string name = (fs::temp_directory_path() / "suppertide-bench-XXXXXX").string();
-        folder_ = ::mkdtemp(name.data());
         ExchangeContent content = demo();
         const std::vector<Recipe> originals = content.recipes;
         for (std::size_t i = 0; content.recipes.size() < count; ++i) {
@@ -71,17 +69,8 @@ public:
             keepOneChange(*library, i);
         }
     }
-    LargeLibrary(const LargeLibrary&) = delete;
-    LargeLibrary& operator=(const LargeLibrary&) = delete;
-    LargeLibrary(LargeLibrary&&) = delete;
-    LargeLibrary& operator=(LargeLibrary&&) = delete;
-    ~LargeLibrary()
-    {
-        std::error_code error;
-        fs::remove_all(folder_, error);
-    }
 
-    [[nodiscard]] fs::path file() const { return folder_ / "library.suppertide"; }
+    [[nodiscard]] fs::path file() const { return folder_.path() / "library.suppertide"; }
 
     void keepOneChange(Library& library, int number)
     {
@@ -95,7 +84,7 @@ public:
     }
 
 private:
-    fs::path folder_;
+    test::TemporaryFolder folder_;
     LibraryState state_;
 };
 

@@ -14,6 +14,7 @@
 #include "core/plan/lay_out.h"
 #include "core/propose/make_plan.h"
 #include "core/wording/wording.h"
+#include "tests/bench/bench_input.h"
 
 namespace suppertide {
 
@@ -55,17 +56,6 @@ Wanted wantedFrom(std::span<char*> words)
         }
     }
     return wanted;
-}
-
-PlanInput inputFrom(const LibraryState& state, const std::string& name)
-{
-    const OccasionRecord& record = *state.occasions.at(OccasionId{name});
-    PlanInput input;
-    input.occasion = std::make_shared<const Occasion>(record.occasion);
-    input.kitchen = state.kitchens.at(record.occasion.kitchen);
-    input.recipes = {state.recipes.begin(), state.recipes.end()};
-    input.layout = std::make_shared<const Layout>(record.layout);
-    return input;
 }
 
 void show(const char* title, const Plan& plan, const Occasion& occasion)
@@ -115,7 +105,7 @@ int run(const Wanted& wanted)
         }
         state = imported(std::move(state), *content);
     }
-    const PlanInput input = inputFrom(state, wanted.occasion);
+    const PlanInput input = bench::inputFrom(state, wanted.occasion);
     const auto formulation = timed("formulate", [&] { return formulate(input); });
     if (!formulation) {
         std::cerr << formulation.error().forCook << "\n";

@@ -18,6 +18,7 @@
 #include "core/plan/plan_change.h"
 #include "core/plan/seen_step.h"
 #include "core/propose/make_plan.h"
+#include "tests/bench/bench_input.h"
 
 namespace suppertide {
 
@@ -56,17 +57,6 @@ Wanted wantedFrom(std::span<char*> words)
         }
     }
     return wanted;
-}
-
-PlanInput inputFrom(const LibraryState& state, const std::string& name)
-{
-    const OccasionRecord& record = *state.occasions.at(OccasionId{name});
-    PlanInput input;
-    input.occasion = std::make_shared<const Occasion>(record.occasion);
-    input.kitchen = state.kitchens.at(record.occasion.kitchen);
-    input.recipes = {state.recipes.begin(), state.recipes.end()};
-    input.layout = std::make_shared<const Layout>(record.layout);
-    return input;
 }
 
 double since(SteadyClock::time_point begin)
@@ -185,6 +175,6 @@ int main(int argc, char** argv)
         }
         state = imported(std::move(state), *content);
     }
-    const PlanInput input = inputFrom(state, wanted.occasion);
+    const PlanInput input = bench::inputFrom(state, wanted.occasion);
     return Bench(std::move(wanted), input).run();
 }

@@ -4,13 +4,13 @@
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <gtest/gtest.h>
 #include <poll.h>
-#include <stdlib.h> // NOLINT(modernize-deprecated-headers): mkdtemp is POSIX
 #include <sys/wait.h>
 #include <unistd.h>
 
 #include <array>
 #include <chrono>
 #include <csignal>
+#include <cstdlib>
 #include <filesystem>
 #include <iostream>
 #include <limits>
@@ -19,6 +19,7 @@
 #include "core/store/sqlite_library.h"
 #include "tests/kill/script.h"
 #include "tests/support/for_each_seed.h"
+#include "tests/support/temporary_folder.h"
 
 namespace suppertide::test {
 
@@ -148,9 +149,8 @@ void expectSound(const fs::path& file)
 
 TEST(Kill, LosesNothingAcknowledged)
 {
-    std::string name = (fs::temp_directory_path() / "suppertide-kill-XXXXXX").string();
-    const fs::path folder = ::mkdtemp(name.data());
-    const fs::path file = folder / "library.suppertide";
+    const test::TemporaryFolder folder;
+    const fs::path file = folder.path() / "library.suppertide";
     Random random(2027);
     Model model;
     int step = 0;
@@ -180,7 +180,6 @@ TEST(Kill, LosesNothingAcknowledged)
     RecordProperty("kept_under_way", underWayKept);
     std::cout << acknowledged << " changes acknowledged, " << underWayKept
               << " more kept unacknowledged\n";
-    fs::remove_all(folder);
 }
 
 } // namespace

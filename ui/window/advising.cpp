@@ -5,6 +5,8 @@
 
 #include "core/wording/advice_wording.h"
 #include "ui/clashes/ways_panel.h"
+#include "ui/models/edit.h"
+#include "ui/models/plan_basis.h"
 
 namespace suppertide::ui {
 
@@ -138,12 +140,14 @@ void Advising::take(int way)
         return;
     }
     const WayOut taken = ways_[index];
-    LibraryState next = document_.library();
-    next.occasions[record->occasion.id] = std::make_shared<const OccasionRecord>(
-        OccasionRecord{*taken.after.occasion, *taken.after.layout});
+    LibraryState next = withOccasion(
+        document_.library(), [&taken](Occasion& occasion) { occasion = *taken.after.occasion; });
     if (*taken.after.kitchen != *taken.before.kitchen) {
         next.kitchens[taken.after.kitchen->id] = taken.after.kitchen;
     }
+    Layout layout = *taken.after.layout;
+    layout.plannedFrom = planBasis(next);
+    next = withLayout(next, std::move(layout));
     QString title = QString::fromStdString(changeTitle(taken));
     if (title.size() > longestTitle) {
         title = title.left(longestTitle - 1) + u'…';

@@ -156,30 +156,38 @@ void PlanStrip::resizeEvent(QResizeEvent* event)
     giveWay();
 }
 
+/// By the labels themselves: layouts keep the sizes of what was hidden when they were last asked.
+int PlanStrip::widthOf(const QWidget& cell)
+{
+    int widest = 0;
+    for (const QLabel* text : cell.findChildren<const QLabel*>()) {
+        widest = std::max(widest, text->sizeHint().width());
+    }
+    return widest;
+}
+
 void PlanStrip::giveWay()
 {
-    // Figures go from the last but one to the first, then how far it is from the best.
-    const int least =
-        static_cast<int>(leastSentence * theme_.textScale) + layout()->contentsMargins().left();
-    const auto wanted = [&] {
-        figures_->layout()->invalidate();
-        layout()->invalidate();
-        return layout()->totalSizeHint().width() + least;
-    };
-    for (QWidget* cell : cells_) {
-        cell->setVisible(true);
+    const QMargins margins = layout()->contentsMargins();
+    int spare = width() - margins.left() - margins.right() -
+                static_cast<int>(leastSentence * theme_.textScale);
+    for (const QPushButton* button : {look_, take_, leave_, plan_, stop_}) {
+        spare -= button->isHidden() ? 0 : button->sizeHint().width() + layout()->spacing();
     }
-    figures_->setVisible(!cells_.empty());
-    std::vector<QWidget*> order(cells_.rbegin(), cells_.rend());
+    // How far it is from the best stays longest, then the first figures.
+    std::vector<QWidget*> order = cells_;
     if (!order.empty()) {
-        std::rotate(order.begin(), order.begin() + 1, order.end());
+        std::rotate(order.begin(), order.end() - 1, order.end());
     }
+    bool hasRoom = true;
+    bool isAny = false;
     for (QWidget* cell : order) {
-        if (wanted() <= width()) {
-            return;
-        }
-        cell->setVisible(false);
+        spare -= widthOf(*cell) + figures_->layout()->spacing();
+        hasRoom = hasRoom && spare >= 0;
+        cell->setVisible(hasRoom);
+        isAny = isAny || hasRoom;
     }
+    figures_->setVisible(isAny);
 }
 
 } // namespace suppertide::ui

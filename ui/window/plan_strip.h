@@ -59,6 +59,7 @@ private:
     void makeButtons(QHBoxLayout& row);
     void showCells();
     void giveWay();
+    [[nodiscard]] static int widthOf(const QWidget& cell);
 
     Theme theme_;
     StripContent content_;

@@ -116,6 +116,7 @@ void Planning::run(PlanningAim aim, PlanInput input, std::chrono::milliseconds l
     search_.isOver = false;
     search_.revision = document_.state()->revision;
     search_.begun = SteadyClock::now();
+    search_.begunFor = search_.revision;
     const PlanPtr& now = plan_.plan();
     search_.takesFirst = aim == PlanningAim::Best && now && !now->holds();
     if (aim == PlanningAim::Best && now && now->holds()) {
@@ -258,7 +259,9 @@ void Planning::showOrTake()
     // A hand that has already taken hold of the next thing shall not see it move.
     const bool isHandBusy = QGuiApplication::mouseButtons() != Qt::NoButton;
     if (search_.aim == PlanningAim::Rest && letGo_ == LetGo::Take && !isHandBusy) {
-        applyTaken(std::exchange(search_.offer, nullptr), true);
+        // Unless something else was done since that one Undo would take back instead.
+        const bool isLatest = document_.state()->revision == search_.begunFor;
+        applyTaken(std::exchange(search_.offer, nullptr), isLatest);
     } else {
         Q_EMIT offered(search_.offer);
         Q_EMIT changed();
@@ -369,23 +372,25 @@ void Planning::planRest()
 
 void Planning::sayThatNoneIs(const NoPlan& none)
 {
-    if (search_.aim == PlanningAim::Rest) {
-        leave(none.isProven
-                  ? tr("Nothing else can make way for this. Undo takes it back.")
-                  : tr("No way was found to make the rest fit. Make plan looks for longer."));
-        return;
-    }
-    if (const OccasionPtr record = openOccasion(document_.library());
-        record && !none.conflict.empty()) {
-        QStringList why;
+    QStringList why;
+    const OccasionPtr record = openOccasion(document_.library());
+    if (record && !none.conflict.empty()) {
         for (const std::string& sentence :
              conflictSentences(*none.formulation, record->occasion, none.conflict)) {
             why.push_back(QString::fromStdString(sentence));
         }
-        const QString note = tr("This evening cannot be cooked as it stands. At the foot is why, "
-                                "and what would help.");
-        leave(note);
-        Q_EMIT said(note);
+    }
+    if (search_.aim == PlanningAim::Rest) {
+        const QString reasons = why.isEmpty() ? QString() : QLatin1Char(' ') + why.join(u' ');
+        leave(none.isProven
+                  ? tr("Nothing else can make way for this; Undo takes it back.") + reasons
+                  : tr("No way was found to make the rest fit. Make plan looks for longer."));
+        return;
+    }
+    if (!why.isEmpty()) {
+        leave(tr("This evening cannot be cooked as it stands. At the foot is why, and what would "
+                 "help."));
+        Q_EMIT said(search_.note);
         Q_EMIT impossible(why);
         return;
     }
@@ -394,10 +399,9 @@ void Planning::sayThatNoneIs(const NoPlan& none)
         reasons += QLatin1Char(' ') + QString::fromStdString(unplacedSentence(
                                           *none.formulation, unplaced.task, unplaced.because));
     }
-    const QString note = none.isProven ? tr("This evening cannot be cooked as it stands.")
-                                       : tr("No plan was found.");
-    leave(note);
-    Q_EMIT said(note + reasons);
+    leave(none.isProven ? tr("This evening cannot be cooked as it stands.")
+                        : tr("No plan was found."));
+    Q_EMIT said(search_.note + reasons);
 }
 
 void Planning::finish(const PlanOutcome& outcome)

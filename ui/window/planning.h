@@ -104,6 +104,7 @@ private:
     {
         PlanningAim aim = PlanningAim::Best;
         std::uint64_t revision = 0; // of the state that is planned
+        std::uint64_t begunFor = 0; // other than that once something else has changed
         std::chrono::steady_clock::time_point begun;
         std::optional<std::int64_t> bound;
         PlanPtr offer;

@@ -24,64 +24,51 @@ Result<Advice> advised(const AdviceRequest& request, const std::stop_token& stop
 
 AdviceJob::AdviceJob(QObject* parent) : QObject(parent) {}
 
-AdviceJob::~AdviceJob()
-{
-    for (Run& run : runs_) {
-        run.thread.request_stop();
-    }
-}
-
 void AdviceJob::start(AdviceRequest request)
 {
-    drop();
-    const quint64 number = current_;
-    isRunning_ = true;
-    const auto sink = [this, number](const AdviceProgress& progress) {
+    runs_.begin([this, request = std::move(request)](quint64 run, const std::stop_token& stop) {
+        const auto sink = [this, run](const AdviceProgress& progress) {
+            QMetaObject::invokeMethod(
+                this,
+                [this, run, tried = static_cast<int>(progress.tried),
+                 toTry = static_cast<int>(progress.toTry),
+                 way = progress.found != nullptr ? std::optional(*progress.found) : std::nullopt] {
+                    tell(run, tried, toTry, way);
+                },
+                Qt::QueuedConnection);
+        };
+        const Result<Advice> advice = advised(request, stop, sink);
         QMetaObject::invokeMethod(
-            this,
-            [this, number, tried = static_cast<int>(progress.tried),
-             toTry = static_cast<int>(progress.toTry),
-             way = progress.found != nullptr ? std::optional(*progress.found) : std::nullopt] {
-                if (number != current_ || !isRunning_) {
-                    return;
-                }
-                if (way) {
-                    Q_EMIT found(*way);
-                }
-                Q_EMIT progressed(tried, toTry);
-            },
-            Qt::QueuedConnection);
-    };
-    runs_.push_back({number, std::jthread([this, number, sink, request = std::move(request)](
-                                              const std::stop_token& stop) {
-                         const Result<Advice> advice = advised(request, stop, sink);
-                         QMetaObject::invokeMethod(
-                             this, [this, number, advice] { report(number, advice); },
-                             Qt::QueuedConnection);
-                     })});
+            this, [this, run, advice] { report(run, advice); }, Qt::QueuedConnection);
+    });
 }
 
 void AdviceJob::drop()
 {
-    stop();
-    ++current_;
-    isRunning_ = false;
+    runs_.drop();
 }
 
 void AdviceJob::stop()
 {
-    if (!runs_.empty()) {
-        runs_.back().thread.request_stop();
+    runs_.stop();
+}
+
+void AdviceJob::tell(quint64 run, int tried, int toTry, const std::optional<WayOut>& way)
+{
+    if (!runs_.isCurrent(run)) {
+        return;
     }
+    if (way) {
+        Q_EMIT found(*way);
+    }
+    Q_EMIT progressed(tried, toTry);
 }
 
 void AdviceJob::report(quint64 run, const Result<Advice>& advice)
 {
-    runs_.remove_if([run](const Run& parked) { return parked.number == run; });
-    if (run != current_) {
-        return; // replaced by a later one meanwhile
+    if (!runs_.end(run)) {
+        return;
     }
-    isRunning_ = false;
     if (advice) {
         Q_EMIT finished(*advice);
     } else {

@@ -4,12 +4,12 @@
 
 #include <QObject>
 
-#include <list>
+#include <optional>
 #include <string>
-#include <thread>
 #include <vector>
 
 #include "core/advice/ways_out.h"
+#include "ui/worker/parked_runs.h"
 
 namespace suppertide::ui {
 
@@ -19,18 +19,13 @@ class AdviceJob : public QObject
 
 public:
     explicit AdviceJob(QObject* parent = nullptr);
-    ~AdviceJob() override;
-    AdviceJob(const AdviceJob&) = delete;
-    AdviceJob& operator=(const AdviceJob&) = delete;
-    AdviceJob(AdviceJob&&) = delete;
-    AdviceJob& operator=(AdviceJob&&) = delete;
 
     void start(AdviceRequest request);
     /// Ends the run and forgets it: nothing more is told of it.
     void drop();
     /// Ends the run; `finished` follows with what was found so far.
     void stop();
-    [[nodiscard]] bool isRunning() const { return isRunning_; }
+    [[nodiscard]] bool isRunning() const { return runs_.isRunning(); }
 
 Q_SIGNALS:
     void found(const suppertide::WayOut& way);
@@ -39,16 +34,10 @@ Q_SIGNALS:
     void failed(const suppertide::Failure& failure);
 
 private:
+    void tell(quint64 run, int tried, int toTry, const std::optional<WayOut>& way);
     void report(quint64 run, const Result<Advice>& advice);
 
-    struct Run
-    {
-        quint64 number = 0;
-        std::jthread thread;
-    };
-    quint64 current_ = 0;
-    bool isRunning_ = false;
-    std::list<Run> runs_; // the current one and those parked; last: joined before the rest goes
+    ParkedRuns runs_;
 };
 
 } // namespace suppertide::ui

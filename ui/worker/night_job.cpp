@@ -50,39 +50,24 @@ Result<NightAnswerPtr> answered(const NightQuestion& question, const std::stop_t
 
 NightJob::NightJob(QObject* parent) : QObject(parent) {}
 
-NightJob::~NightJob()
-{
-    for (Run& run : runs_) {
-        run.thread.request_stop();
-    }
-}
-
 void NightJob::ask(NightQuestion question)
 {
-    if (!runs_.empty()) {
-        runs_.back().thread.request_stop();
-    }
-    const quint64 number = ++current_;
-    isRunning_ = true;
-    runs_.push_back({number, std::jthread([this, number, question = std::move(question)](
-                                              const std::stop_token& stop) {
-                         const Result<NightAnswerPtr> answer = guarded(question, stop);
-                         QMetaObject::invokeMethod(
-                             this,
-                             [this, number, answer, revision = question.request.revision] {
-                                 report(number, answer, revision);
-                             },
-                             Qt::QueuedConnection);
-                     })});
+    runs_.begin([this, question = std::move(question)](quint64 run, const std::stop_token& stop) {
+        const Result<NightAnswerPtr> answer = guarded(question, stop);
+        QMetaObject::invokeMethod(
+            this,
+            [this, run, answer, revision = question.request.revision] {
+                report(run, answer, revision);
+            },
+            Qt::QueuedConnection);
+    });
 }
 
 void NightJob::report(quint64 run, const Result<NightAnswerPtr>& answer, quint64 revision)
 {
-    runs_.remove_if([run](const Run& parked) { return parked.number == run; });
-    if (run != current_) {
-        return; // replaced by a later one meanwhile
+    if (!runs_.end(run)) {
+        return;
     }
-    isRunning_ = false;
     if (!answer) {
         Q_EMIT failed(answer.error());
     } else if (*answer) {

@@ -5,12 +5,11 @@
 
 #include <QObject>
 
-#include <list>
 #include <memory>
-#include <thread>
 
 #include "core/propose/plan_rest.h"
 #include "core/sheet/night_sheet.h"
+#include "ui/worker/parked_runs.h"
 
 namespace suppertide::ui {
 
@@ -42,14 +41,9 @@ class NightJob : public QObject
 
 public:
     explicit NightJob(QObject* parent = nullptr);
-    ~NightJob() override;
-    NightJob(const NightJob&) = delete;
-    NightJob& operator=(const NightJob&) = delete;
-    NightJob(NightJob&&) = delete;
-    NightJob& operator=(NightJob&&) = delete;
 
     void ask(NightQuestion question);
-    [[nodiscard]] bool isRunning() const { return isRunning_; }
+    [[nodiscard]] bool isRunning() const { return runs_.isRunning(); }
 
 Q_SIGNALS:
     void answeredFor(const suppertide::ui::NightAnswerPtr& answer, quint64 revision);
@@ -58,14 +52,7 @@ Q_SIGNALS:
 private:
     void report(quint64 run, const Result<NightAnswerPtr>& answer, quint64 revision);
 
-    struct Run
-    {
-        quint64 number = 0;
-        std::jthread thread;
-    };
-    quint64 current_ = 0;
-    bool isRunning_ = false;
-    std::list<Run> runs_; // the current one and those parked; last: joined before the rest goes
+    ParkedRuns runs_;
 };
 
 } // namespace suppertide::ui

@@ -24,54 +24,37 @@ Result<PlanOutcome> planned(const PlanRequest& request, const std::stop_token& s
 
 PlanJob::PlanJob(QObject* parent) : QObject(parent) {}
 
-PlanJob::~PlanJob()
-{
-    for (Run& run : runs_) {
-        run.thread.request_stop();
-    }
-}
-
 void PlanJob::start(PlanRequest request)
 {
-    stop();
-    const quint64 number = ++current_;
-    isRunning_ = true;
-    const auto progress = [this, number](const PlanProgress& made) {
+    runs_.begin([this, request = std::move(request)](quint64 run, const std::stop_token& stop) {
+        const auto progress = [this, run](const PlanProgress& made) {
+            QMetaObject::invokeMethod(
+                this,
+                [this, run, made] {
+                    if (runs_.isCurrent(run)) {
+                        Q_EMIT progressed(made);
+                    }
+                },
+                Qt::QueuedConnection);
+        };
+        const Result<PlanOutcome> outcome = planned(request, stop, progress);
         QMetaObject::invokeMethod(
             this,
-            [this, number, made] {
-                if (number == current_ && isRunning_) {
-                    Q_EMIT progressed(made);
-                }
-            },
+            [this, run, outcome, revision = request.revision] { report(run, outcome, revision); },
             Qt::QueuedConnection);
-    };
-    runs_.push_back({number, std::jthread([this, number, progress, request = std::move(request)](
-                                              const std::stop_token& stop) {
-                         const Result<PlanOutcome> outcome = planned(request, stop, progress);
-                         QMetaObject::invokeMethod(
-                             this,
-                             [this, number, outcome, revision = request.revision] {
-                                 report(number, outcome, revision);
-                             },
-                             Qt::QueuedConnection);
-                     })});
+    });
 }
 
 void PlanJob::stop()
 {
-    if (!runs_.empty()) {
-        runs_.back().thread.request_stop();
-    }
+    runs_.stop();
 }
 
 void PlanJob::report(quint64 run, const Result<PlanOutcome>& outcome, quint64 revision)
 {
-    runs_.remove_if([run](const Run& parked) { return parked.number == run; });
-    if (run != current_) {
-        return; // replaced by a later one meanwhile
+    if (!runs_.end(run)) {
+        return;
     }
-    isRunning_ = false;
     if (outcome) {
         Q_EMIT finished(*outcome, revision);
     } else {

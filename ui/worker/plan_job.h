@@ -5,11 +5,10 @@
 
 #include <QObject>
 
-#include <list>
 #include <memory>
-#include <thread>
 
 #include "core/propose/make_plan.h"
+#include "ui/worker/parked_runs.h"
 
 namespace suppertide::ui {
 
@@ -19,16 +18,11 @@ class PlanJob : public QObject
 
 public:
     explicit PlanJob(QObject* parent = nullptr);
-    ~PlanJob() override;
-    PlanJob(const PlanJob&) = delete;
-    PlanJob& operator=(const PlanJob&) = delete;
-    PlanJob(PlanJob&&) = delete;
-    PlanJob& operator=(PlanJob&&) = delete;
 
     void start(PlanRequest request);
     /// Ends the run; `finished` follows with the best plan so far, if there is one.
     void stop();
-    [[nodiscard]] bool isRunning() const { return isRunning_; }
+    [[nodiscard]] bool isRunning() const { return runs_.isRunning(); }
 
 Q_SIGNALS:
     void progressed(const suppertide::PlanProgress& progress);
@@ -38,14 +32,7 @@ Q_SIGNALS:
 private:
     void report(quint64 run, const Result<PlanOutcome>& outcome, quint64 revision);
 
-    struct Run
-    {
-        quint64 number = 0;
-        std::jthread thread;
-    };
-    quint64 current_ = 0;
-    bool isRunning_ = false;
-    std::list<Run> runs_; // the current one and those parked; last: joined before the rest goes
+    ParkedRuns runs_;
 };
 
 } // namespace suppertide::ui

@@ -3,10 +3,8 @@
 
 #include <QObject>
 
-#include <list>
-#include <thread>
-
 #include "core/advice/why_here.h"
+#include "ui/worker/parked_runs.h"
 
 namespace suppertide::ui {
 
@@ -16,11 +14,6 @@ class WhyJob : public QObject
 
 public:
     explicit WhyJob(QObject* parent = nullptr);
-    ~WhyJob() override;
-    WhyJob(const WhyJob&) = delete;
-    WhyJob& operator=(const WhyJob&) = delete;
-    WhyJob(WhyJob&&) = delete;
-    WhyJob& operator=(WhyJob&&) = delete;
 
     /// A question before this one is forgotten.
     void ask(PlanPtr plan, PlanInput input, TaskIndex task);
@@ -30,13 +23,7 @@ Q_SIGNALS:
     void answered(const suppertide::WhyHere& why, const suppertide::PlanPtr& plan);
 
 private:
-    struct Run
-    {
-        quint64 number = 0;
-        std::jthread thread;
-    };
-    quint64 current_ = 0;
-    std::list<Run> runs_; // last: joined before the rest goes
+    ParkedRuns runs_;
 };
 
 } // namespace suppertide::ui

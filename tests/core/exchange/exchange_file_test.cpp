@@ -1,7 +1,6 @@
 // Files written whole or not at all, and what stands in them.
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
-#include <stdlib.h> // NOLINT(modernize-deprecated-headers): mkdtemp is POSIX
 #include <sys/stat.h>
 
 #include <filesystem>
@@ -9,6 +8,7 @@
 #include <sstream>
 
 #include "core/exchange/exchange.h"
+#include "tests/support/temporary_folder.h"
 
 namespace suppertide {
 
@@ -20,20 +20,10 @@ using testing::HasSubstr;
 class ExchangeFile : public testing::Test
 {
 protected:
-    ExchangeFile()
-    {
-        std::string name = (fs::temp_directory_path() / "suppertide-XXXXXX").string();
-        folder_ = ::mkdtemp(name.data());
-    }
-    ~ExchangeFile() override
-    {
-        std::error_code error;
-        fs::remove_all(folder_, error);
-    }
-    [[nodiscard]] fs::path in(const std::string& name) const { return folder_ / name; }
+    [[nodiscard]] fs::path in(const std::string& name) const { return folder_.path() / name; }
 
 private:
-    fs::path folder_;
+    test::TemporaryFolder folder_;
 };
 
 ExchangeContent small()

@@ -2,7 +2,6 @@
 #pragma once
 
 #include <gtest/gtest.h>
-#include <stdlib.h> // NOLINT(modernize-deprecated-headers): mkdtemp is POSIX
 
 #include <filesystem>
 #include <memory>
@@ -10,30 +9,14 @@
 
 #include "core/library/library.h"
 #include "core/store/sqlite_library.h"
+#include "tests/support/temporary_folder.h"
 
 namespace suppertide::test {
 
 class StoreTest : public testing::Test
 {
 protected:
-    StoreTest()
-    {
-        // In memory where there is such a folder: these tests commit a thousand times.
-        const std::filesystem::path base = std::filesystem::is_directory("/dev/shm")
-                                               ? "/dev/shm"
-                                               : std::filesystem::temp_directory_path();
-        std::string name = (base / "suppertide-XXXXXX").string();
-        folder_ = ::mkdtemp(name.data());
-        file_ = folder_ / "library.suppertide";
-    }
-    ~StoreTest() override
-    {
-        std::error_code error;
-        std::filesystem::permissions(folder_, std::filesystem::perms::owner_all, error);
-        std::filesystem::remove_all(folder_, error);
-    }
-
-    [[nodiscard]] const std::filesystem::path& folder() const { return folder_; }
+    [[nodiscard]] const std::filesystem::path& folder() const { return folder_.path(); }
     [[nodiscard]] const std::filesystem::path& file() const { return file_; }
 
     /// The library at file(), made if it is not there.
@@ -45,8 +28,11 @@ protected:
     }
 
 private:
-    std::filesystem::path folder_;
-    std::filesystem::path file_;
+    // In memory where there is such a folder: these tests commit a thousand times.
+    TemporaryFolder folder_{std::filesystem::is_directory("/dev/shm")
+                                ? std::filesystem::path("/dev/shm")
+                                : std::filesystem::temp_directory_path()};
+    std::filesystem::path file_ = folder_.path() / "library.suppertide";
 };
 
 [[nodiscard]] inline LibraryState loaded(Library& library)

@@ -95,6 +95,32 @@ protected:
     }
 };
 
+TEST_F(PlanningInWindow, ShowsAsManyFiguresAsThereIsRoomFor)
+{
+    planBoth();
+    const auto shown = [&] {
+        const auto texts = strip().findChildren<QLabel*>();
+        return std::ranges::count_if(texts, [&](const QLabel* text) {
+            return text->objectName().isEmpty() && text->isVisible() && !text->text().isEmpty();
+        });
+    };
+    const auto all = static_cast<std::ptrdiff_t>(2 * strip().content().cells.size());
+    ASSERT_GT(all, 0);
+    strip().resize(1600, strip().height());
+    EXPECT_EQ(shown(), all);
+    strip().resize(420, strip().height());
+    EXPECT_GT(shown(), 0);
+    EXPECT_LT(shown(), all);
+    strip().resize(1600, strip().height());
+    EXPECT_EQ(shown(), all);
+    StripContent content = strip().content();
+    for (FigureCell& cell : content.cells) {
+        cell.offered = cell.now;
+    }
+    strip().show(content);
+    EXPECT_EQ(shown(), all) << "what an offer changes is shown beside what there is";
+}
+
 TEST_F(PlanningInWindow, OffersToPlanTheRestAgainWhenAStepLetGoCollides)
 {
     planBoth();

@@ -42,6 +42,18 @@ protected:
         list.setCurrentIndex(list.model()->index(0, 0));
         QTest::keyClick(&list, Qt::Key_Return);
     }
+    void takeFirstWay() const
+    {
+        auto& list = part<QListView>(QStringLiteral("ways"));
+        list.setFocus();
+        for (int row = 0; row < list.model()->rowCount(); ++row) {
+            if (ways().rows()[static_cast<std::size_t>(row)].isWay) {
+                list.setCurrentIndex(list.model()->index(row, 0));
+                break;
+            }
+        }
+        QTest::keyClick(&list, Qt::Key_Return);
+    }
 };
 
 TEST_F(WaysOutInWindow, ComeBesideTheClashAndOneIsTakenAndUndone)
@@ -54,20 +66,26 @@ TEST_F(WaysOutInWindow, ComeBesideTheClashAndOneIsTakenAndUndone)
     EXPECT_TRUE(ways().isVisible());
     ASSERT_TRUE(QTest::qWaitFor([&] { return hasAWay(); }, longEnough));
 
-    auto& list = part<QListView>(QStringLiteral("ways"));
-    list.setFocus();
-    for (int row = 0; row < list.model()->rowCount(); ++row) {
-        if (ways().rows()[static_cast<std::size_t>(row)].isWay) {
-            list.setCurrentIndex(list.model()->index(row, 0));
-            break;
-        }
-    }
-    QTest::keyClick(&list, Qt::Key_Return);
+    takeFirstWay();
     EXPECT_EQ(document_->undoStack().count(), changes + 1);
     ASSERT_TRUE(QTest::qWaitFor([&] { return clashes().isEmpty(); }));
     EXPECT_FALSE(ways().isVisible());
     document_->undoStack().undo();
     EXPECT_EQ(document_->library(), before);
+}
+
+TEST_F(WaysOutInWindow, LeaveWhatWasReportedOnTheNight)
+{
+    addRoots();
+    OccasionRecord record = *openOccasion(document_->library());
+    record.progress.cooks["roots/*/roast"] = {"maren"};
+    document_->apply(withRecord(document_->library(), record), QStringLiteral("Report"));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !clashes().isEmpty(); }));
+    goToFirstClash();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return hasAWay(); }, longEnough));
+    takeFirstWay();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return clashes().isEmpty(); }));
+    EXPECT_EQ(openOccasion(document_->library())->progress, record.progress);
 }
 
 TEST_F(WaysOutInWindow, StopAndGoAwayWithEscape)
