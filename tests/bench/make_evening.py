@@ -6,7 +6,7 @@
 Courses stand at fixed times; their dishes are prepared (up to a day before, kept cold), put
 together, and then baked, simmered or chilled, finished and served while they are hot. Cooks, ovens,
 burners and cold room grow with the number of tasks, so that the evening gets larger and not only
-more crowded. The same words give the same bytes. As a module: evening(tasks, seed).
+more crowded; what is ready early waits at a cost, so that there is a plan. The same words give the same bytes. As a module: evening(tasks, seed).
 """
 import argparse
 import json
@@ -95,7 +95,7 @@ class Evening:
             finish = self.task(f"{dish}-finish", self.between(3, 8), 100)
             self.lag(cooked, finish, 0, 20, 2)
         course = self.dice.choice(self.courses)
-        self.lag(finish, course, 0, 90 if kind == "chill" else 30, 1)
+        self.lag(finish, course, 0, 120, 1)
 
     def fill(self):
         """Dishes, then house jobs until there are as many tasks as wanted."""
@@ -124,7 +124,7 @@ class Evening:
                           for i in range(cooks)],
                 "ovens": [{"id": f"o{i + 1}", "shelves": 2, "min_c": 50, "max_c": 250,
                            "start_c": 20, "ambient_c": 20, "heat_c_per_min": 12,
-                           "cool_c_per_min": 3} for i in range(1 + count // 45)],
+                           "cool_c_per_min": 3} for i in range(2 + count // 45)],
                 "oven_demands": self.baking,
                 "costs": {"quiet": [{"before": self.courses[0], "minutes": 30, "rate": 1}],
                           "oven_change": 10, "oven_on_minute": 1, "prefer_c": 1,

@@ -85,6 +85,7 @@ struct CostedOven : Costed
         schedule.programs[OvenIndex{0}] = std::move(program);
         costs().ovenChange = 100;
         costs().ovenOnMinute = 1;
+        costs().ovenSwitchOn = 1000;
         costs().preferC = 10;
     }
 };
@@ -101,6 +102,17 @@ TEST(Cost, OfAnOvenCountsChangesBetweenSettings)
     // Off in between does not make a change free, nor does it make one.
     EXPECT_EQ(changes({{planTime(0), 180}, {planTime(50), std::nullopt}, {planTime(60), 200}}), 1);
     EXPECT_EQ(changes({{planTime(0), 180}, {planTime(50), std::nullopt}, {planTime(60), 180}}), 0);
+}
+
+TEST(Cost, OfAnOvenCountsHowOftenItIsSwitchedOn)
+{
+    const auto times = [](OvenProgram program) {
+        return CostedOven(std::move(program)).cost().ovenSwitchOn / 1000;
+    };
+    EXPECT_EQ(times({}), 0);
+    EXPECT_EQ(times({{planTime(0), 180}, {planTime(50), 200}, {planTime(60), std::nullopt}}), 1);
+    EXPECT_EQ(times({{planTime(0), std::nullopt}, {planTime(50), 200}}), 1);
+    EXPECT_EQ(times({{planTime(0), 180}, {planTime(50), std::nullopt}, {planTime(60), 180}}), 2);
 }
 
 TEST(Cost, OfAnOvenCountsMinutesOnBeforeTheHorizon)
