@@ -41,8 +41,9 @@ TEST(Cost, IsNothingByItself)
 
 TEST(Cost, AddsUpItsParts)
 {
-    EXPECT_EQ((CostParts{1, 20, 300, 4000, 50'000, 600'000, 7'000'000, 80'000'000}.total()),
-              87'654'321);
+    EXPECT_EQ(
+        (CostParts{1, 20, 300, 4000, 50'000, 600'000, 7'000'000, 80'000'000, 900'000'000}.total()),
+        987'654'321);
 }
 
 TEST(Cost, OfALagIsItsLossAMinuteAboveMin)
