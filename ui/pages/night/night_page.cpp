@@ -109,8 +109,10 @@ void NightPage::build()
     list.setResizeMode(QListView::Adjust);
     connect(&list, &QListView::activated, this, [this] { goOn(); });
 
-    const auto withTask = [this](auto deed) {
-        return [this, deed] { act([this, deed](const QString& task) { (desk_.*deed)(task); }); };
+    using Report = void (NightDesk::*)(const QString&);
+    const auto withTask = [this](Report report) {
+        return
+            [this, report] { act([this, report](const QString& task) { (desk_.*report)(task); }); };
     };
     const auto lateBy = [this](int minutes) {
         return [this, minutes] {
