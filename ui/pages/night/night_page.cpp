@@ -109,10 +109,8 @@ void NightPage::build()
     list.setResizeMode(QListView::Adjust);
     connect(&list, &QListView::activated, this, [this] { goOn(); });
 
-    using Report = void (NightDesk::*)(const QString&);
-    const auto withTask = [this](Report report) {
-        return
-            [this, report] { act([this, report](const QString& task) { (desk_.*report)(task); }); };
+    const auto withTask = [this](const std::function<void(const QString&)>& report) {
+        return [this, report] { act(report); };
     };
     const auto lateBy = [this](int minutes) {
         return [this, minutes] {
@@ -122,10 +120,10 @@ void NightPage::build()
     auto* grid = new QGridLayout(parts_->reports);
     grid->setContentsMargins(0, 0, 0, 0);
     grid->addWidget(button(tr("Started"), u"nightStarted"_s, u"S"_s, tr("The chosen step is begun"),
-                           withTask(&NightDesk::started)),
+                           withTask([this](const QString& task) { desk_.started(task); })),
                     0, 0);
     grid->addWidget(button(tr("Done"), u"nightDone"_s, u"D"_s, tr("The chosen step is done"),
-                           withTask(&NightDesk::done)),
+                           withTask([this](const QString& task) { desk_.done(task); })),
                     0, 1);
     parts_->undo = button(tr("Undo"), u"nightUndo"_s, u"U"_s, tr("Take the last report back"),
                           [this] { desk_.undo(); });
@@ -141,7 +139,7 @@ void NightPage::build()
                     1, 2);
     grid->addWidget(button(tr("Not doing this"), u"nightLeaveOut"_s, u"N"_s,
                            tr("The chosen step, and what follows only from it, is left out"),
-                           withTask(&NightDesk::leaveOut)),
+                           withTask([this](const QString& task) { desk_.leaveOut(task); })),
                     2, 0);
     grid->addWidget(button(tr("As planned so far"), u"nightAsPlanned"_s, u"A"_s,
                            tr("All until now went as planned"),
