@@ -1,0 +1,145 @@
+// Minutes off the heat and out of the cold, added up over all stays: no cooking in between begins
+// the count anew, for what bacteria leave behind may outlast it.
+#include <algorithm>
+
+#include "core/safety/judges.h"
+
+namespace suppertide::safety {
+
+namespace {
+
+/// Whether a stay leaves food standing: off the heat (an oven that is on counts as heat) and out of
+/// the cold. Thawing in water is a method of its own.
+bool isStanding(const HistoryPiece& piece, const PublishedTemperature& hot)
+{
+    if (isCold(piece.place) || piece.place == Place::ThawWater) {
+        return false;
+    }
+    if (isHeating(piece.place)) {
+        return piece.surroundings && !hot.isReachedBy(*piece.surroundings);
+    }
+    return true;
+}
+
+/// UK and EU eggs in the shell are sold and kept at room temperature; garlic in oil has a rule of
+/// its own, of the same length.
+bool isCounted(const TraceSegment& segment, RuleBook book)
+{
+    return segment.hasTemperature() && isTimeTemperatureControlled(segment.food) &&
+           segment.food != FoodClass::GarlicInOil &&
+           !(book == RuleBook::UkEu && segment.food == FoodClass::ShellEgg);
+}
+
+std::vector<MinuteSpan> standing(const Case& each, const Rule& rule)
+{
+    std::vector<MinuteSpan> spans;
+    for (const TraceSegment& segment : each.trace) {
+        if (isCounted(segment, each.judging.book) && isStanding(*segment.piece, *rule.upper)) {
+            if (const auto span = between(segment, *rule.temperature, *rule.upper)) {
+                append(spans, *span);
+            }
+        }
+    }
+    return spans;
+}
+
+void report(Case& each, const Rule& rule, std::vector<MinuteSpan> spans)
+{
+    const double minutes = minutesIn(spans);
+    if (exceeds(minutes, *rule.minutes)) {
+        each.findings.push_back(
+            findingOf(rule, Measure::Minutes, minutes, *rule.minutes, std::move(spans),
+                      {Remedy::EatSooner, Remedy::Fridge, Remedy::IceBath, Remedy::KeepHotter}));
+    }
+}
+
+void judgeHotAir(Case& each, const Rule& zone, const Rule& hotAir)
+{
+    std::vector<MinuteSpan> spans;
+    for (const TraceSegment& segment : each.trace) {
+        const auto& air = segment.piece->surroundings;
+        const bool isHotAir = air && !hotAir.temperature->isKeptUnderBy(*air) &&
+                              segment.piece->place != Place::WarmHold &&
+                              !isHeating(segment.piece->place);
+        if (isHotAir && isCounted(segment, each.judging.book) &&
+            isStanding(*segment.piece, *zone.upper)) {
+            if (const auto span = between(segment, *zone.temperature, *zone.upper)) {
+                append(spans, *span);
+            }
+        }
+    }
+    report(each, hotAir, std::move(spans));
+}
+
+/// Food that comes out of the cold and never gets above the second limit has longer.
+void judgeTimeAlone(Case& each, const Rule& rule, const Rule* cold)
+{
+    std::vector<MinuteSpan> spans = standing(each, rule);
+    if (spans.empty()) {
+        return;
+    }
+    bool staysCold = cold != nullptr;
+    bool beganCold = false;
+    for (const TraceSegment& segment : each.trace) {
+        if (!segment.hasTemperature() || segment.from > spans.back().to) {
+            continue;
+        }
+        const LinearRun warmest = segment.warmest();
+        staysCold = staysCold && cold->upper->isKeptUnderBy(std::max(warmest.first, warmest.last));
+        beganCold = beganCold || (segment.from <= spans.front().from &&
+                                  rule.temperature->isKeptUnderBy(warmest.first));
+    }
+    report(each, staysCold && beganCold ? *cold : rule, std::move(spans));
+}
+
+/// UK: since it was last hot the one limit, since it was last chilled the other.
+void judgePeriods(Case& each, const Rule& hot, const Rule& cold)
+{
+    std::vector<MinuteSpan> afterHeat;
+    std::vector<MinuteSpan> afterChilling;
+    bool wasHot = false;
+    for (const TraceSegment& segment : each.trace) {
+        if (!segment.hasTemperature()) {
+            wasHot = wasHot || isHeating(segment.piece->place);
+            continue;
+        }
+        const LinearRun warmest = segment.warmest();
+        if (hot.upper->isReachedBy(std::max(warmest.first, warmest.last))) {
+            wasHot = true;
+        }
+        if (isCounted(segment, each.judging.book) && isStanding(*segment.piece, *hot.upper)) {
+            if (const auto span = between(segment, *hot.temperature, *hot.upper)) {
+                append(wasHot ? afterHeat : afterChilling, *span);
+            }
+        }
+        if (hot.temperature->isKeptUnderBy(warmest.last)) {
+            wasHot = false;
+        }
+    }
+    report(each, hot, std::move(afterHeat));
+    report(each, cold, std::move(afterChilling));
+}
+
+} // namespace
+
+void judgeDangerZone(Case& each)
+{
+    // The class changes on the way; the rules here are about all controlled food.
+    constexpr FoodClass any = FoodClass::CookedDish;
+    if (const Rule* zone = each.rule(Subject::DangerZone, any)) {
+        report(each, *zone, standing(each, *zone));
+        if (const Rule* hotAir = each.rule(Subject::DangerZoneHotAir, any)) {
+            judgeHotAir(each, *zone, *hotAir);
+        }
+    }
+    if (const Rule* alone = each.rule(Subject::TimeAlone, any)) {
+        judgeTimeAlone(each, *alone, each.rule(Subject::TimeAloneCold, any));
+    }
+    const Rule* hot = each.rule(Subject::HotPeriod, any);
+    const Rule* cold = each.rule(Subject::ColdPeriod, any);
+    if (hot != nullptr && cold != nullptr) {
+        judgePeriods(each, *hot, *cold);
+    }
+}
+
+} // namespace suppertide::safety
