@@ -21,13 +21,11 @@ bool isStanding(const HistoryPiece& piece, const PublishedTemperature& hot)
     return true;
 }
 
-/// UK and EU eggs in the shell are sold and kept at room temperature; garlic in oil has a rule of
-/// its own, of the same length.
+/// Garlic in oil has a rule of its own, of the same length.
 bool isCounted(const TraceSegment& segment, RuleBook book)
 {
-    return segment.hasTemperature() && isTimeTemperatureControlled(segment.food) &&
-           segment.food != FoodClass::GarlicInOil &&
-           !(book == RuleBook::UkEu && segment.food == FoodClass::ShellEgg);
+    return segment.hasTemperature() && watches(book, segment.food) &&
+           segment.food != FoodClass::GarlicInOil;
 }
 
 std::vector<MinuteSpan> standing(const Case& each, const Rule& rule)

@@ -135,6 +135,12 @@ bool Rule::isAbout(FoodClass food) const
                          : std::ranges::find(foods, food) != foods.end();
 }
 
+bool watches(RuleBook book, FoodClass food)
+{
+    return isTimeTemperatureControlled(food) &&
+           !(book == RuleBook::UkEu && food == FoodClass::ShellEgg);
+}
+
 Result<std::vector<Rule>> readRules(std::string_view table)
 {
     const auto text = TableText::read("safety_rules", table,

@@ -133,6 +133,11 @@ struct Rule
 /// The first of them; null if there is none.
 [[nodiscard]] const Rule* ruleAbout(RuleBook book, Subject subject, FoodClass food);
 
+/// Whether the book wants the time and temperature of a food watched: all that
+/// isTimeTemperatureControlled, but in the UK and EU not eggs in the shell, which are sold and kept
+/// unchilled there (Regulation (EC) 589/2008, Art. 2: class A eggs are not chilled below 5 °C).
+[[nodiscard]] bool watches(RuleBook book, FoodClass food);
+
 /// Reads a table of rules. BadInput names the line that cannot be read.
 [[nodiscard]] Result<std::vector<Rule>> readRules(std::string_view table);
 

@@ -4,7 +4,7 @@
 
 #include "core/safety/storage_days.h"
 #include "tests/core/safety/history_builder.h"
-#include "tests/published/rows.h"
+#include "tests/published/deviation.h"
 
 namespace suppertide::safety {
 namespace {
@@ -28,13 +28,14 @@ TEST(ColdFoodStorageChart, IsReproducedRowByRow)
         {"hard_egg", 7, 7},         {"egg_dish", 3, 4},        {"custard", 3, 4},
         {"pasteurised_egg", 3, 3},  {"bacon", 7, 7},           {"cut_fruit", 3, 4},
         {"cooked_vegetable", 3, 4}, {"raw_egg_dessert", 2, 2}};
-    suppertide::test::WorstDeviation worst("fridge_days", 1e-9);
+    suppertide::test::Deviation worst{"foodsafety.gov chart: fridge, days"};
     for (const Row& row : rows) {
         const StorageRow* found = findStorageRow(row.id);
         ASSERT_NE(found, nullptr) << row.id;
         ASSERT_TRUE(found->fridge) << row.id;
-        worst.row(row.id, row.least, static_cast<double>(found->fridge->least.count()) / day);
-        worst.row(row.id, row.most, static_cast<double>(found->fridge->most.count()) / day);
+        worst.near(static_cast<double>(found->fridge->least.count()) / day, row.least, 1e-9,
+                   row.id);
+        worst.near(static_cast<double>(found->fridge->most.count()) / day, row.most, 1e-9, row.id);
         EXPECT_FALSE(found->source.empty()) << row.id;
     }
 }

@@ -5,7 +5,7 @@
 #include "core/safety/judge_history.h"
 #include "core/safety/time_temperature.h"
 #include "tests/core/safety/history_builder.h"
-#include "tests/published/rows.h"
+#include "tests/published/deviation.h"
 
 namespace suppertide::safety {
 namespace {
@@ -82,9 +82,10 @@ TEST(FdaFoodCode2022, ChartOfWholeRoastsIsReproducedRowByRow)
     const auto* table = findTimeTemperatureTable("food_code_roasts");
     ASSERT_NE(table, nullptr);
     ASSERT_EQ(table->rows.size(), std::size(rows));
-    suppertide::test::WorstDeviation worst("roasts_min", 1e-9);
+    suppertide::test::Deviation worst{"Food Code 2022: chart of roasts, min"};
     for (const auto& [degrees, minutes] : rows) {
-        worst.row(std::to_string(degrees), minutes, table->minutesAt(fahrenheit(degrees)).value());
+        worst.near(table->minutesAt(fahrenheit(degrees)).value(), minutes, 1e-9,
+                   std::to_string(degrees));
     }
     EXPECT_EQ(table->minutesAt(fahrenheit(129.9)), std::nullopt);
 }
@@ -93,12 +94,12 @@ TEST(FdaFoodCode2022, ChartOfMinceIsReproducedRowByRow)
 {
     const auto* table = findTimeTemperatureTable("food_code_mince");
     ASSERT_NE(table, nullptr);
-    suppertide::test::WorstDeviation worst("mince_min", 1e-9);
-    worst.row("145", 3, table->minutesAt(fahrenheit(145)).value());
-    worst.row("150", 1, table->minutesAt(fahrenheit(150)).value());
-    worst.row("155", 17.0 / 60, table->minutesAt(fahrenheit(155)).value());
+    suppertide::test::Deviation worst{"Food Code 2022: chart of mince, min"};
+    worst.near(table->minutesAt(fahrenheit(145)).value(), 3, 1e-9, "145");
+    worst.near(table->minutesAt(fahrenheit(150)).value(), 1, 1e-9, "150");
+    worst.near(table->minutesAt(fahrenheit(155)).value(), 17.0 / 60, 1e-9, "155");
     // Printed as less than a second.
-    worst.row("158", 1.0 / 60, table->minutesAt(fahrenheit(158)).value());
+    worst.near(table->minutesAt(fahrenheit(158)).value(), 1.0 / 60, 1e-9, "158");
 }
 
 // 1.1 edge tests --------------------------------------------------------------------------------

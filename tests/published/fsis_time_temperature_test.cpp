@@ -7,12 +7,12 @@
 
 #include "core/safety/time_temperature.h"
 #include "tests/core/safety/history_builder.h"
-#include "tests/published/rows.h"
+#include "tests/published/deviation.h"
 
 namespace suppertide::safety {
 namespace {
 
-using suppertide::test::WorstDeviation;
+using suppertide::test::Deviation;
 using test::fahrenheit;
 
 double minutesIn(const char* table, double degrees)
@@ -32,12 +32,12 @@ TEST(FsisTimeTemperature, MeatIsReproducedRowByRow)
                                                           {150, 67, 72},
                                                           {155, 22, 23},
                                                           {158, 0, 0}}};
-    WorstDeviation worst("meat_s", 1e-6);
+    Deviation worst{"FSIS Appendix A: meat, s"};
     for (const auto& [degrees, log65, log70] : rows) {
-        worst.row("6.5 log " + std::to_string(degrees), log65,
-                  minutesIn("fsis_meat_65", degrees) * 60);
-        worst.row("7 log " + std::to_string(degrees), log70,
-                  minutesIn("fsis_meat_70", degrees) * 60);
+        worst.near(minutesIn("fsis_meat_65", degrees) * 60, log65, 1e-6,
+                   "6.5 log " + std::to_string(degrees));
+        worst.near(minutesIn("fsis_meat_70", degrees) * 60, log70, 1e-6,
+                   "7 log " + std::to_string(degrees));
     }
     EXPECT_EQ(minutesIn("fsis_meat_65", 200), 0);
 }
@@ -50,11 +50,11 @@ TEST(FsisTimeTemperature, PoultryIsReproducedRowByRow)
                                                          {150, 2.7, 4.2, 3.8},
                                                          {160, 13.7 / 60, 16.9 / 60, 25.6 / 60},
                                                          {165, 0, 0, 0}}};
-    WorstDeviation worst("poultry_min", 1e-9);
+    Deviation worst{"FSIS 2021: poultry, min"};
     for (const auto& [degrees, chicken1, chicken12, turkey] : rows) {
-        worst.row("chicken 1 %", chicken1, minutesIn("fsis_chicken_1", degrees));
-        worst.row("chicken 12 %", chicken12, minutesIn("fsis_chicken_12", degrees));
-        worst.row("turkey 1 %", turkey, minutesIn("fsis_turkey_1", degrees));
+        worst.near(minutesIn("fsis_chicken_1", degrees), chicken1, 1e-9, "chicken 1 %");
+        worst.near(minutesIn("fsis_chicken_12", degrees), chicken12, 1e-9, "chicken 12 %");
+        worst.near(minutesIn("fsis_turkey_1", degrees), turkey, 1e-9, "turkey 1 %");
         // Of birds of unknown kind or fat the longest counts.
         EXPECT_EQ(minutesIn("fsis_poultry", degrees), std::max({chicken1, chicken12, turkey}));
     }
@@ -78,11 +78,11 @@ double zBetween(const char* table, double low, double high)
 
 TEST(FsisTimeTemperature, SlopesAreThoseOfSalmonella)
 {
-    // The tables' times are printed to two or three figures: ±0.1 °F in z.
-    WorstDeviation worst("z_F", 0.1);
-    worst.row("meat 130–145 °F", 10.4, zBetween("fsis_meat_65", 130, 145));
-    worst.row("chicken 1 % 136–160 °F", 9.8, zBetween("fsis_chicken_1", 136, 160));
-    worst.row("turkey 1 % 136–160 °F", 11.0, zBetween("fsis_turkey_1", 136, 160));
+    // z as computed from the same rows, to a decimal.
+    Deviation worst{"FSIS: slopes z, °F"};
+    worst.near(zBetween("fsis_meat_65", 130, 145), 10.4, 0.05, "meat 130–145 °F");
+    worst.near(zBetween("fsis_chicken_1", 136, 160), 9.8, 0.05, "chicken 1 % 136–160 °F");
+    worst.near(zBetween("fsis_turkey_1", 136, 160), 11.0, 0.05, "turkey 1 % 136–160 °F");
 }
 
 TEST(FsisTimeTemperature, BetweenRowsTheLogarithmIsLinear)

@@ -10,12 +10,12 @@
 #include "core/safety/storage_days.h"
 #include "core/safety/time_temperature.h"
 #include "tests/core/safety/history_builder.h"
-#include "tests/published/rows.h"
+#include "tests/published/deviation.h"
 
 namespace suppertide::safety {
 namespace {
 
-using suppertide::test::WorstDeviation;
+using suppertide::test::Deviation;
 using test::breaks;
 using test::find;
 using test::HistoryBuilder;
@@ -30,18 +30,18 @@ double minutesAt(const char* table, double celsius)
 
 TEST(UkEuRules, CoreEquivalentsAreReproducedRowByRow)
 {
-    WorstDeviation worst("core_min", 1e-9);
+    Deviation worst{"FSA, ACMSF, NZ: core equivalents, min"};
     constexpr std::array<std::array<double, 2>, 5> fsa{
         {{60, 45}, {65, 10}, {70, 2}, {75, 0.5}, {80, 0.1}}};
     for (const auto& [celsius, minutes] : fsa) {
-        worst.row("FSA " + std::to_string(celsius), minutes, minutesAt("uk_core", celsius));
+        worst.near(minutesAt("uk_core", celsius), minutes, 1e-9, "FSA " + std::to_string(celsius));
     }
-    worst.row("O157 60", 93, minutesAt("uk_o157", 60));
-    worst.row("O157 65", 14, minutesAt("uk_o157", 65));
-    worst.row("O157 70", 2, minutesAt("uk_o157", 70));
-    worst.row("NZ 65", 15, minutesAt("nz_core", 65));
-    worst.row("NZ 70", 3, minutesAt("nz_core", 70));
-    worst.row("NZ 75", 0.5, minutesAt("nz_core", 75));
+    worst.near(minutesAt("uk_o157", 60), 93, 1e-9, "O157 60");
+    worst.near(minutesAt("uk_o157", 65), 14, 1e-9, "O157 65");
+    worst.near(minutesAt("uk_o157", 70), 2, 1e-9, "O157 70");
+    worst.near(minutesAt("nz_core", 65), 15, 1e-9, "NZ 65");
+    worst.near(minutesAt("nz_core", 70), 3, 1e-9, "NZ 70");
+    worst.near(minutesAt("nz_core", 75), 0.5, 1e-9, "NZ 75");
     EXPECT_EQ(findTimeTemperatureTable("uk_core")->minutesAt(59.9), std::nullopt);
 }
 
@@ -55,9 +55,9 @@ TEST(UkEuRules, PrintedEquivalentsAreNoShorterThanTheirSlope)
         EXPECT_LE(minutesAt("uk_core", celsius), computed * 7 / 6) << celsius;
     }
     // z 6 °C: 92.8 and 13.6 min, printed to whole minutes.
-    WorstDeviation worst("o157_min", 0.5);
-    worst.row("60", minutesAt("uk_o157", 60), 2 * std::pow(10.0, 10 / 6.0));
-    worst.row("65", minutesAt("uk_o157", 65), 2 * std::pow(10.0, 5 / 6.0));
+    Deviation worst{"ACMSF: z 6 °C against the printed list, min"};
+    worst.near(2 * std::pow(10.0, 10 / 6.0), minutesAt("uk_o157", 60), 0.5, "60");
+    worst.near(2 * std::pow(10.0, 5 / 6.0), minutesAt("uk_o157", 65), 0.5, "65");
 }
 
 TEST(UkEuRules, CooksTo70DegreesForTwoMinutesOrItsEqual)
@@ -105,14 +105,14 @@ TEST(UkEuRules, ColdFoodStandsAboveEightForFourHours)
 
 TEST(UkEuRules, ChilledRawMeatsHaveLimitsOfTheirOwnInTrade)
 {
-    WorstDeviation worst("raw_meats_C", 1e-9);
+    Deviation worst{"EU 853/2004: raw meats, °C"};
     for (const auto& [food, celsius] :
          {std::pair{FoodClass::RawMeat, 7.0}, std::pair{FoodClass::RawPoultry, 4.0},
           std::pair{FoodClass::RawOffal, 3.0}, std::pair{FoodClass::RawMince, 2.0}}) {
         const Rule* rule = ruleAbout(uk, Subject::ColdHolding, food);
         ASSERT_NE(rule, nullptr);
         EXPECT_EQ(rule->source, "Regulation (EC) 853/2004");
-        worst.row(rule->id, celsius, rule->temperature->value);
+        worst.near(rule->temperature->value, celsius, 1e-9, rule->id);
         const auto kept = [&](double at) {
             return HistoryBuilder(food)
                 .stay(Place::Fridge, 60, 1)

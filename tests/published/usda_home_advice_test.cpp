@@ -5,7 +5,7 @@
 #include "core/safety/judge_history.h"
 #include "core/safety/thaw_time.h"
 #include "tests/core/safety/history_builder.h"
-#include "tests/published/rows.h"
+#include "tests/published/deviation.h"
 
 namespace suppertide::safety {
 namespace {
@@ -170,13 +170,13 @@ TEST(UsdaHomeAdvice, ThawsByMass)
 {
     constexpr double pound = kilogramsPerPound;
     // 24 h for each 4 to 5 lb, 30 min a pound. Rounded up to a minute.
-    suppertide::test::WorstDeviation worst("thaw_min", 1.0);
-    worst.row("5 lb in the fridge, least", 24 * 60,
-              static_cast<double>(thawTime(ThawBy::Fridge, 5 * pound)->least.count()));
-    worst.row("4 lb in the fridge, most", 24 * 60,
-              static_cast<double>(thawTime(ThawBy::Fridge, 4 * pound)->most.count()));
-    worst.row("3 lb in cold water", 90,
-              static_cast<double>(thawTime(ThawBy::ColdWater, 3 * pound)->most.count()));
+    suppertide::test::Deviation worst{"USDA: thawing by mass, min"};
+    worst.near(static_cast<double>(thawTime(ThawBy::Fridge, 5 * pound)->least.count()), 24 * 60,
+               1.0, "5 lb in the fridge, least");
+    worst.near(static_cast<double>(thawTime(ThawBy::Fridge, 4 * pound)->most.count()), 24 * 60, 1.0,
+               "4 lb in the fridge, most");
+    worst.near(static_cast<double>(thawTime(ThawBy::ColdWater, 3 * pound)->most.count()), 90, 1.0,
+               "3 lb in cold water");
     EXPECT_FALSE(thawTime(ThawBy::Counter, 1));
     EXPECT_FALSE(thawTime(ThawBy::Fridge, 0));
     EXPECT_FALSE(thawTime(ThawBy::Fridge, 26));
