@@ -129,6 +129,7 @@ struct FoodHistory
     std::optional<double> kilograms;
     std::vector<HistoryPiece> pieces; // in order, without overlaps
     std::vector<HistoryEvent> events; // in any order
+    bool isEaten = true; // at its end; false: it goes into another food, whose history goes on
 
     friend bool operator==(const FoodHistory&, const FoodHistory&) = default;
 };

@@ -13,6 +13,10 @@ namespace {
 bool mustBeCooked(const Case& each, const Rule& rule)
 {
     const FoodHistory& history = each.history;
+    const bool isRawEgg = history.kind.food == FoodClass::RawEggParts && !hasHeat(history);
+    if (!history.isEaten || isRawEgg) { // raw egg: judgeGuests
+        return false;
+    }
     if (history.kind.food == FoodClass::CookedVegetable) {
         return hasHeat(history) &&
                std::ranges::any_of(history.pieces, [](const HistoryPiece& piece) {
@@ -190,6 +194,9 @@ void judgeComingUp(Case& each, const Rule& rule)
         if (segment.known != Known::Computed || !isHeating(segment.piece->place)) {
             continue;
         }
+        if (rule.upper->isReachedBy(segment.core.first)) {
+            break;
+        }
         if (const auto span = common(above(segment, segment.core, *rule.temperature),
                                      below(segment, segment.core, *rule.upper))) {
             append(spans, *span);
@@ -239,12 +246,13 @@ void judgeCooking(Case& each)
     const FoodClass food = each.history.kind.food;
     const Rule* core = each.rule(Subject::CoreTemperature, food);
     const Rule* microwave = each.rule(Subject::Microwave, food);
-    if (microwave != nullptr && isMicrowaved(each.history)) {
+    if (microwave != nullptr && each.history.isEaten && isMicrowaved(each.history)) {
         judgeCore(each, *microwave);
     } else if (core != nullptr && mustBeCooked(each, *core)) {
         judgeCore(each, *core);
     }
-    if (const Rule* rest = each.rule(Subject::Rest, food)) {
+    const Rule* rest = each.rule(Subject::Rest, food);
+    if (rest != nullptr && each.history.isEaten) {
         judgeRest(each, *rest);
     }
     judgeOven(each, core);

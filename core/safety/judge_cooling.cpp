@@ -35,16 +35,16 @@ std::vector<Cooling> coolingsOf(const Case& each, const PublishedTemperature& ho
         }
         const LinearRun warmest = segment.warmest();
         const auto under = below(segment, warmest, hot);
-        if (isCooling && !under) {
+        if (hot.isReachedBy(warmest.first)) { // made hot between two stays
             isCooling = false;
+            isHot = true;
         }
-        isHot = isHot || hot.isReachedBy(warmest.first);
-        if (!isCooling && isHot && under && under->to >= segment.to - 1e-12) {
+        if (!isCooling && isHot && under) {
             coolings.push_back({under->from, segment.to, false, false, false, segment.food, {}});
             isCooling = true;
             isHot = false;
         }
-        if (isCooling) {
+        if (isCooling && under) {
             Cooling& cooling = coolings.back();
             cooling.end = under->to;
             cooling.goesIntoTheCold = cooling.goesIntoTheCold || isCold(segment.piece->place);
@@ -67,7 +67,7 @@ std::optional<double> reached(const Cooling& cooling, const PublishedTemperature
     for (const TraceSegment* segment : cooling.segments) {
         const LinearRun warmest = segment->warmest();
         const auto over = above(*segment, warmest, limit);
-        if (!over) {
+        if (!over || limit.isKeptUnderBy(warmest.first)) {
             return std::max(segment->from, cooling.start);
         }
         if (limit.isKeptUnderBy(warmest.last)) {
@@ -99,33 +99,54 @@ void reportGuess(Case& each, const Cooling& cooling)
 }
 
 /// From being made to being cold, for food that has never been hot but goes into the cold warm.
-void judgeFromRoom(Case& each, const Rule& rule)
+class FromRoom
 {
-    double start = 0; // of what is warm now
-    bool isWarm = false;
-    bool isInTheCold = false;
-    for (const TraceSegment& segment : each.trace) {
-        if (isHeating(segment.piece->place) || !segment.hasTemperature()) {
-            return;
+public:
+    explicit FromRoom(const Rule& rule) : rule_(&rule) {}
+
+    void see(Case& each, const TraceSegment& segment)
+    {
+        const auto over = above(segment, segment.warmest(), *rule_->temperature);
+        if (over && !isWarm_ && watches(each.judging.book, segment.food)) {
+            start_ = over->from;
+            isWarm_ = true;
         }
-        const auto over = above(segment, segment.warmest(), *rule.temperature);
-        if (over && !isWarm && isTimeTemperatureControlled(segment.food)) {
-            start = over->from;
-            isWarm = true;
-        }
-        isInTheCold = isWarm && (isInTheCold || isCold(segment.piece->place));
-        const double end = over ? over->to : segment.from;
-        if (isInTheCold && exceeds(end - start, *rule.minutes)) {
-            each.findings.push_back(findingOf(rule, Measure::Minutes, end - start, *rule.minutes,
-                                              {{start, end}},
-                                              {Remedy::SplitShallow, Remedy::IceBath}));
-            return;
-        }
+        isInTheCold_ = isWarm_ && (isInTheCold_ || isCold(segment.piece->place));
+        end_ = over ? over->to : segment.from;
         if (!over || over->to < segment.to) {
-            isWarm = false;
-            isInTheCold = false;
+            close(each);
         }
     }
+    /// It is cold now, or the history ends, or goes on with heat.
+    void close(Case& each)
+    {
+        if (isInTheCold_ && exceeds(end_ - start_, *rule_->minutes)) {
+            each.findings.push_back(findingOf(*rule_, Measure::Minutes, end_ - start_,
+                                              *rule_->minutes, {{start_, end_}},
+                                              {Remedy::SplitShallow, Remedy::IceBath}));
+        }
+        isWarm_ = false;
+        isInTheCold_ = false;
+    }
+
+private:
+    const Rule* rule_;
+    double start_ = 0; // of what is warm now
+    double end_ = 0;
+    bool isWarm_ = false;
+    bool isInTheCold_ = false;
+};
+
+void judgeFromRoom(Case& each, const Rule& rule)
+{
+    FromRoom cooling(rule);
+    for (const TraceSegment& segment : each.trace) {
+        if (isHeating(segment.piece->place) || !segment.hasTemperature()) {
+            break;
+        }
+        cooling.see(each, segment);
+    }
+    cooling.close(each);
 }
 
 } // namespace
@@ -137,7 +158,7 @@ void judgeCooling(Case& each)
     const Rule* total = each.rule(Subject::CoolingTotal, any);
     if (first != nullptr && total != nullptr) {
         for (const Cooling& cooling : coolingsOf(each, *first->upper, *total->temperature)) {
-            if (cooling.goesIntoTheCold && isTimeTemperatureControlled(cooling.food)) {
+            if (cooling.goesIntoTheCold && watches(each.judging.book, cooling.food)) {
                 judgeStage(each, *first, cooling);
                 judgeStage(each, *total, cooling);
                 reportGuess(each, cooling);

@@ -102,17 +102,19 @@ void judgePeriods(Case& each, const Rule& hot, const Rule& cold)
             continue;
         }
         const LinearRun warmest = segment.warmest();
-        if (hot.upper->isReachedBy(std::max(warmest.first, warmest.last))) {
-            wasHot = true;
-        }
+        wasHot = hot.upper->isReachedBy(warmest.first) ||
+                 (wasHot && !hot.temperature->isKeptUnderBy(warmest.first));
         if (isCounted(segment, each.judging.book) && isStanding(*segment.piece, *hot.upper)) {
             if (const auto span = between(segment, *hot.temperature, *hot.upper)) {
-                append(wasHot ? afterHeat : afterChilling, *span);
+                // Part of it may be hot already while the rest is not.
+                const auto nowHot = above(segment, warmest, *hot.upper);
+                const double turns = wasHot ? span->from : nowHot ? nowHot->from : span->to;
+                append(afterChilling, {span->from, std::min(turns, span->to)});
+                append(afterHeat, {std::max(turns, span->from), span->to});
             }
         }
-        if (hot.temperature->isKeptUnderBy(warmest.last)) {
-            wasHot = false;
-        }
+        wasHot = hot.upper->isReachedBy(warmest.last) ||
+                 (wasHot && !hot.temperature->isKeptUnderBy(warmest.last));
     }
     report(each, hot, std::move(afterHeat));
     report(each, cold, std::move(afterChilling));

@@ -93,6 +93,9 @@ void judgeRawFish(Case& each)
 
 void judgeGuests(Case& each)
 {
+    if (!each.history.isEaten) {
+        return;
+    }
     const FoodKind& kind = each.history.kind;
     judgeEgg(each);
     judgeRawFish(each);

@@ -25,9 +25,11 @@ void judgeHot(Case& each)
     std::vector<MinuteSpan> spans;
     double lowest = 0;
     for (const TraceSegment& segment : each.trace) {
+        if (segment.piece->place != Place::WarmHold || !segment.hasTemperature()) {
+            continue;
+        }
         const Rule* rule = hotRule(each, segment.food);
-        if (segment.piece->place != Place::WarmHold || rule == nullptr ||
-            !segment.hasTemperature()) {
+        if (rule == nullptr) {
             continue;
         }
         const LinearRun coldest = segment.coldest();

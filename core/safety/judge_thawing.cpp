@@ -31,7 +31,7 @@ void judgeWater(Case& each, const Rule& rule)
 {
     std::vector<MinuteSpan> warm;
     for (const TraceSegment& segment : each.trace) {
-        if (segment.piece->place != Place::ThawWater) {
+        if (segment.piece->place != Place::ThawWater || !rule.isAbout(segment.food)) {
             continue;
         }
         const auto& water = segment.piece->surroundings;
@@ -94,7 +94,7 @@ void judgeThawing(Case& each)
             judgeNextStay(each, *thawed);
         }
     }
-    if (const Rule* water = each.rule(Subject::ThawingWater, FoodClass::RawMeat)) {
+    if (const Rule* water = each.rule(Subject::ThawingWater, FoodClass::CookedDish)) {
         judgeWater(each, *water);
     }
 }

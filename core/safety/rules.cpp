@@ -1,7 +1,10 @@
 #include "core/safety/rules.h"
 
 #include <algorithm>
+#include <iterator>
+#include <map>
 #include <set>
+#include <utility>
 
 #include "core/safety/table_cells.h"
 
@@ -96,6 +99,28 @@ Result<Rule> ruleOf(const TableRow& row)
                 std::string(row.text("says"))};
 }
 
+using RulesByBook = std::map<std::pair<RuleBook, Subject>, std::vector<const Rule*>>;
+
+/// In the order in which rulesAbout gives them.
+const RulesByBook& rulesByBook()
+{
+    static const RulesByBook index = [] {
+        RulesByBook byBook;
+        for (const Rule& rule : allRules()) {
+            for (const RuleBook book : rule.books) {
+                byBook[{book, rule.subject}].push_back(&rule);
+            }
+        }
+        for (auto& [key, rules] : byBook) {
+            std::ranges::stable_sort(rules, {}, [](const Rule* rule) {
+                return std::pair(rule->foods.empty(), rule->strength);
+            });
+        }
+        return byBook;
+    }();
+    return index;
+}
+
 } // namespace
 
 std::string_view nameOf(RuleBook book)
@@ -184,13 +209,12 @@ const Rule* findRule(std::string_view id)
 std::vector<const Rule*> rulesAbout(RuleBook book, Subject subject, FoodClass food)
 {
     std::vector<const Rule*> found;
-    for (const Rule& rule : allRules()) {
-        if (rule.subject == subject && rule.isIn(book) && rule.isAbout(food)) {
-            found.push_back(&rule);
-        }
+    const auto& index = rulesByBook();
+    const auto rules = index.find({book, subject});
+    if (rules != index.end()) {
+        std::ranges::copy_if(rules->second, std::back_inserter(found),
+                             [food](const Rule* rule) { return rule->isAbout(food); });
     }
-    std::ranges::stable_sort(
-        found, {}, [](const Rule* rule) { return std::pair(rule->foods.empty(), rule->strength); });
     return found;
 }
 

@@ -31,10 +31,13 @@ std::optional<WaitLimit> standingLimit(RuleBook book, const Stay& stay)
             tighten(limit, {std::max(left, Minutes{0}), rule->id});
         }
     };
+    take(Subject::GarlicInOil);
+    if (stay.food == FoodClass::GarlicInOil) {
+        return limit;
+    }
     take(Subject::DangerZone);
     take(Subject::TimeAlone);
     take(stay.isHot ? Subject::HotPeriod : Subject::ColdPeriod);
-    take(Subject::GarlicInOil);
     const Rule* hotAir = ruleAbout(book, Subject::DangerZoneHotAir, stay.food);
     if (hotAir != nullptr && stay.surroundings && stay.place != Place::WarmHold &&
         !hotAir->temperature->isKeptUnderBy(*stay.surroundings)) {
