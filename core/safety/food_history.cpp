@@ -149,7 +149,7 @@ bool isCold(Place place)
 Result<void> checkHistory(const FoodHistory& history)
 {
     for (std::size_t i = 0; i < history.pieces.size(); ++i) {
-        if (const auto fine = checkPiece(history.pieces[i]); !fine) {
+        if (auto fine = checkPiece(history.pieces[i]); !fine) {
             return fine;
         }
         if (i > 0 && history.pieces[i].from < history.pieces[i - 1].to) {

@@ -108,7 +108,7 @@ std::vector<const Rule*> coldRules(RuleBook book, Subject subject, FoodClass foo
     return rules;
 }
 
-void judgeCold(Case& each, Subject subject, Place place, std::vector<Remedy> remedies)
+void judgeCold(Case& each, Subject subject, Place place, const std::vector<Remedy>& remedies)
 {
     // A warm food may take as long as both stages of cooling; a freezer takes a day (common
     // practice).

@@ -49,6 +49,21 @@ std::optional<WaitLimit> standingLimit(RuleBook book, const Stay& stay)
     return limit;
 }
 
+std::optional<WaitLimit> fridgeLimit(RuleBook book, FoodClass food)
+{
+    std::optional<WaitLimit> limit;
+    const StorageRow* row = storageOf(book, food);
+    if (row != nullptr && row->fridge) {
+        limit = WaitLimit{row->fridge->most, "storage/" + row->id};
+    }
+    const Rule* mark = ruleAbout(book, Subject::DateMark, food);
+    if (mark != nullptr && !isRawAnimal(food)) {
+        constexpr Minutes day{1440};
+        tighten(limit, {wholeMinutes(*mark->minutes) - day, mark->id});
+    }
+    return limit;
+}
+
 } // namespace
 
 PublishedTemperature keepWarmAt(RuleBook book, FoodClass food)
@@ -74,13 +89,8 @@ std::optional<WaitLimit> longestStay(RuleBook book, const Stay& stay)
             return std::nullopt;
         }
         return standingLimit(book, stay);
-    case Place::Fridge: {
-        const StorageRow* row = storageOf(book, stay.food);
-        if (row == nullptr || !row->fridge) {
-            return std::nullopt;
-        }
-        return WaitLimit{row->fridge->most, "storage/" + row->id};
-    }
+    case Place::Fridge:
+        return fridgeLimit(book, stay.food);
     case Place::WaterBath: {
         const Rule* bath = ruleAbout(book, Subject::LowBath, stay.food);
         if (bath == nullptr || !stay.surroundings ||

@@ -32,9 +32,10 @@ struct Stay
     friend bool operator==(const Stay&, const Stay&) = default;
 };
 
-/// The longest stay that breaks none of the book's rules of time; nothing if it has none for it
-/// (dry goods; a freezer; what is kept at the book's holding temperature or above; heat). Never
-/// below 0.
+/// The date mark of trade counts days: a stay of its whole days less one never is too long, at
+/// whatever hour it begins. The longest stay that breaks none of the book's rules of time; nothing
+/// if it has none for it (dry goods; a freezer; what is kept at the book's holding temperature or
+/// above; heat). Never below 0.
 [[nodiscard]] std::optional<WaitLimit> longestStay(RuleBook book, const Stay& stay);
 
 /// The least temperature at which the book lets a food be kept warm.
