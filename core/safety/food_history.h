@@ -13,7 +13,7 @@
 #include "core/base/interval.h"
 #include "core/base/plan_time.h"
 #include "core/base/result.h"
-#include "core/safety/food_class.h"
+#include "core/food/food_class.h"
 #include "core/safety/thaw_time.h"
 
 namespace suppertide::safety {

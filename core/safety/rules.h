@@ -11,7 +11,7 @@
 #include <vector>
 
 #include "core/base/result.h"
-#include "core/safety/food_class.h"
+#include "core/food/food_class.h"
 #include "core/safety/published_temperature.h"
 
 namespace suppertide::safety {

@@ -8,7 +8,7 @@
 #include <string_view>
 #include <vector>
 
-namespace suppertide::safety {
+namespace suppertide {
 
 enum class FoodClass
 {
@@ -127,4 +127,4 @@ struct FoodKind
     friend bool operator==(const FoodKind&, const FoodKind&) = default;
 };
 
-} // namespace suppertide::safety
+} // namespace suppertide

@@ -1,9 +1,9 @@
-#include "core/safety/food_class.h"
+#include "core/food/food_class.h"
 
 #include <algorithm>
 #include <utility>
 
-namespace suppertide::safety {
+namespace suppertide {
 
 namespace {
 
@@ -178,4 +178,4 @@ bool FoodKind::has(RiskFact fact) const
     return std::ranges::find(facts, fact) != facts.end();
 }
 
-} // namespace suppertide::safety
+} // namespace suppertide
