@@ -36,6 +36,31 @@ inline constexpr auto enumNames<OvenMode> =
                                        {OvenMode::Off, "off"}});
 template <>
 inline constexpr auto
+    enumNames<FoodShape> = std::to_array<EnumName<FoodShape>>({{FoodShape::Stirred, "stirred"},
+                                                               {FoodShape::Flat, "flat"},
+                                                               {FoodShape::Long, "long"},
+                                                               {FoodShape::Round, "round"}});
+template <>
+inline constexpr auto
+    enumNames<Treatment> = std::to_array<EnumName<Treatment>>({{Treatment::Stand, "stand"},
+                                                               {Treatment::Heat, "heat"},
+                                                               {Treatment::Boil, "boil"},
+                                                               {Treatment::Simmer, "simmer"},
+                                                               {Treatment::Reduce, "reduce"},
+                                                               {Treatment::IceBath, "ice bath"},
+                                                               {Treatment::Thaw, "thaw"}});
+template <>
+inline constexpr auto enumNames<BurnerKind> =
+    std::to_array<EnumName<BurnerKind>>({{BurnerKind::Gas, "gas"},
+                                         {BurnerKind::Electric, "electric"},
+                                         {BurnerKind::Induction, "induction"}});
+template <>
+inline constexpr auto enumNames<safety::RuleBook> =
+    std::to_array<EnumName<safety::RuleBook>>({{safety::RuleBook::UsHome, "us home"},
+                                               {safety::RuleBook::UsTrade, "us trade"},
+                                               {safety::RuleBook::UkEu, "uk eu"}});
+template <>
+inline constexpr auto
     enumNames<Caution> = std::to_array<EnumName<Caution>>({{Caution::HotOil, "hot oil"},
                                                            {Caution::Caramel, "caramel"},
                                                            {Caution::OpenFlame, "open flame"},

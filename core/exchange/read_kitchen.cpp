@@ -36,6 +36,7 @@ Burner readBurner(const JsonCursor& at)
         take(fields, "name", burner.name, readText);
         take(fields, "size", burner.size, readLength);
         take(fields, "power", burner.power, readPower);
+        take(fields, "kind", burner.kind, readEnum<BurnerKind>);
         return burner;
     });
 }
@@ -73,6 +74,7 @@ ColdPlace readColdPlace(const JsonCursor& at)
         take(fields, "name", place.name, readText);
         take(fields, "kind", place.kind, readEnum<ColdKind>);
         take(fields, "room", place.room, readLitres);
+        take(fields, "temperature", place.temperature, readCelsius);
         return place;
     });
 }
@@ -87,6 +89,25 @@ KitchenCook readCook(const JsonCursor& at)
         takeList(fields, "skills", cook.skills, readText);
         takeList(fields, "usual_hours", cook.usualHours, readHoursAt);
         return cook;
+    });
+}
+
+/// Above the sea; the kitchen's own faults say how high it may be.
+int readMetres(const JsonCursor& at)
+{
+    return static_cast<int>(at.whole(-100'000, 100'000));
+}
+
+TimeTaken readTimeTaken(const JsonCursor& at)
+{
+    return readObject(at, [](JsonFields& fields) {
+        TimeTaken time;
+        time.on = readId<KitchenItemId>(fields.required("on"));
+        take(fields, "what", time.what, readText);
+        time.date = readDate(fields.required("date"));
+        time.computed = readMinutes(fields.required("computed"));
+        time.taken = readMinutes(fields.required("taken"));
+        return time;
     });
 }
 
@@ -116,6 +137,8 @@ Kitchen readKitchenAt(const JsonCursor& at)
         takeList(fields, "cold_places", kitchen.coldPlaces, readColdPlace);
         takeList(fields, "cooks", kitchen.cooks, readCook);
         take(fields, "room_temperature", kitchen.roomTemperature, readCelsius);
+        take(fields, "altitude", kitchen.altitudeMetres, readMetres);
+        takeList(fields, "times_taken", kitchen.timesTaken, readTimeTaken);
         return kitchen;
     });
 }

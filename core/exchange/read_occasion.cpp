@@ -13,6 +13,7 @@ Guest readGuest(const JsonCursor& at)
         take(fields, "name", guest.name, readText);
         takeList(fields, "diets", guest.diets, readDiet);
         takeList(fields, "allergies", guest.allergies, readSubstance);
+        takeList(fields, "risks", guest.risks, readRiskGroup);
         return guest;
     });
 }
@@ -133,6 +134,7 @@ Preferences readPreferences(const JsonCursor& at)
         take(fields, "few_sessions", preferences.fewSessions, readEnum<Wish>);
         take(fields, "stay_close", preferences.stayClose, readEnum<Wish>);
         take(fields, "caution", preferences.caution, readEnum<CautionLevel>);
+        take(fields, "rules", preferences.rules, readEnum<safety::RuleBook>);
         return preferences;
     });
 }

@@ -198,6 +198,42 @@ Span readSpan(const JsonCursor& at)
     });
 }
 
+FoodTreatment readTreatment(const JsonCursor& at)
+{
+    return readObject(at, [](JsonFields& fields) {
+        FoodTreatment treatment;
+        treatment.step = readId<StepId>(fields.required("step"));
+        take(fields, "treatment", treatment.treatment, readEnum<Treatment>);
+        take(fields, "to", treatment.to, readCelsius);
+        take(fields, "leaves", treatment.leaves, readPercent);
+        take(fields, "lid", treatment.isLid, readBool);
+        take(fields, "sets_duration", treatment.setsDuration, readBool);
+        take(fields, "reheats", treatment.isReheating, readBool);
+        take(fields, "becomes", treatment.becomes, readFoodClass);
+        return treatment;
+    });
+}
+
+FollowedFood readFood(const JsonCursor& at)
+{
+    return readObject(at, [](JsonFields& fields) {
+        FollowedFood food;
+        takeOwnId(fields, food.id);
+        take(fields, "name", food.name, readText);
+        take(fields, "class", food.kind.food, readFoodClass);
+        takeList(fields, "facts", food.kind.facts, readRiskFact);
+        take(fields, "material", food.material, readText);
+        take(fields, "shape", food.shape, readEnum<FoodShape>);
+        take(fields, "thickness", food.thickness, readLength);
+        take(fields, "grams", food.mass, readGrams);
+        take(fields, "scaling", food.scaling, readEnum<Scaling>);
+        take(fields, "one_piece", food.isOnePiece, readBool);
+        take(fields, "from", food.from, readEnum<KeepPlace>);
+        takeList(fields, "steps", food.steps, readTreatment);
+        return food;
+    });
+}
+
 RecipePart takePart(JsonFields& fields)
 {
     RecipePart part;
@@ -205,6 +241,7 @@ RecipePart takePart(JsonFields& fields)
     take(fields, "steps", part.steps, readSteps);
     takeList(fields, "waits", part.waits, readWait);
     takeList(fields, "spans", part.spans, readSpan);
+    takeList(fields, "foods", part.foods, readFood);
     return part;
 }
 
@@ -243,6 +280,7 @@ Variant readVariant(const JsonCursor& at)
         takeList(fields, "drop_steps", variant.dropSteps, readId<StepId>);
         takeList(fields, "drop_waits", variant.dropWaits, readId<WaitId>);
         takeList(fields, "drop_spans", variant.dropSpans, readId<SpanId>);
+        takeList(fields, "drop_foods", variant.dropFoods, readId<FollowedFoodId>);
         return variant;
     });
 }

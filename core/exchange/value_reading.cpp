@@ -146,34 +146,60 @@ Attention readAttention(const JsonCursor& at)
     return handsOn;
 }
 
-Substance readSubstance(const JsonCursor& at)
+int readPercent(const JsonCursor& at)
+{
+    return static_cast<int>(at.whole(1, 100));
+}
+
+Grams readGrams(const JsonCursor& at)
+{
+    return grams(at.whole(0, 1'000'000));
+}
+
+namespace {
+
+/// A word for one of `all`, whose words `nameOf` says.
+template <typename T, std::size_t n>
+T readWord(const JsonCursor& at, const std::array<T, n>& all)
 {
     const std::string text = at.anyText();
-    if (const auto found = findSubstance(text)) {
-        return *found;
-    }
     std::vector<std::string_view> names;
-    names.reserve(allSubstances.size());
-    for (const Substance substance : allSubstances) {
-        names.push_back(nameOf(substance));
+    names.reserve(n);
+    for (const T each : all) {
+        names.push_back(nameOf(each));
+        if (names.back() == text) {
+            return each;
+        }
     }
     noteNoneOf(at, text, names);
-    return Substance::Wheat;
+    return all.front();
+}
+
+} // namespace
+
+FoodClass readFoodClass(const JsonCursor& at)
+{
+    return readWord(at, allFoodClasses);
+}
+
+RiskFact readRiskFact(const JsonCursor& at)
+{
+    return readWord(at, allRiskFacts);
+}
+
+RiskGroup readRiskGroup(const JsonCursor& at)
+{
+    return readWord(at, allRiskGroups);
+}
+
+Substance readSubstance(const JsonCursor& at)
+{
+    return readWord(at, allSubstances);
 }
 
 Diet readDiet(const JsonCursor& at)
 {
-    const std::string text = at.anyText();
-    if (const auto found = findDiet(text)) {
-        return *found;
-    }
-    std::vector<std::string_view> names;
-    names.reserve(allDiets.size());
-    for (const Diet diet : allDiets) {
-        names.push_back(nameOf(diet));
-    }
-    noteNoneOf(at, text, names);
-    return Diet::Coeliac;
+    return readWord(at, allDiets);
 }
 
 CivilDate readDate(const JsonCursor& at)

@@ -30,6 +30,11 @@ namespace suppertide {
 [[nodiscard]] Litres readLitres(const JsonCursor& at);
 [[nodiscard]] Power readPower(const JsonCursor& at);
 [[nodiscard]] Attention readAttention(const JsonCursor& at);
+[[nodiscard]] int readPercent(const JsonCursor& at); // 1…100
+[[nodiscard]] Grams readGrams(const JsonCursor& at); // whole
+[[nodiscard]] FoodClass readFoodClass(const JsonCursor& at);
+[[nodiscard]] RiskFact readRiskFact(const JsonCursor& at);
+[[nodiscard]] RiskGroup readRiskGroup(const JsonCursor& at);
 [[nodiscard]] Substance readSubstance(const JsonCursor& at);
 [[nodiscard]] Diet readDiet(const JsonCursor& at);
 [[nodiscard]] CivilDate readDate(const JsonCursor& at);

@@ -90,6 +90,26 @@ JsonValue toJson(Attention attention)
     return name ? toJson(*name) : toJson(attention.percent());
 }
 
+JsonValue toJson(Grams mass)
+{
+    return toJson(mass.smallest() / 1000);
+}
+
+JsonValue toJson(FoodClass food)
+{
+    return toJson(nameOf(food));
+}
+
+JsonValue toJson(RiskFact fact)
+{
+    return toJson(nameOf(fact));
+}
+
+JsonValue toJson(RiskGroup group)
+{
+    return toJson(nameOf(group));
+}
+
 JsonValue toJson(Substance substance)
 {
     return toJson(nameOf(substance));

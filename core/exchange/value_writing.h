@@ -29,6 +29,10 @@ namespace suppertide {
 [[nodiscard]] JsonValue toJson(Litres volume);
 [[nodiscard]] JsonValue toJson(Power power);
 [[nodiscard]] JsonValue toJson(Attention attention);
+[[nodiscard]] JsonValue toJson(Grams mass); // whole
+[[nodiscard]] JsonValue toJson(FoodClass food);
+[[nodiscard]] JsonValue toJson(RiskFact fact);
+[[nodiscard]] JsonValue toJson(RiskGroup group);
 [[nodiscard]] JsonValue toJson(Substance substance);
 [[nodiscard]] JsonValue toJson(Diet diet);
 [[nodiscard]] JsonValue toJson(const CivilDate& date);

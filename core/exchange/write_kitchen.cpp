@@ -40,6 +40,7 @@ JsonValue burnerToJson(const Burner& burner)
     json.putUnless(usual.name, "name", burner.name);
     json.putUnless(usual.size, "size", burner.size);
     json.putUnless(usual.power, "power", burner.power);
+    json.putUnless(usual.kind, "kind", burner.kind);
     return json.take();
 }
 
@@ -73,6 +74,7 @@ JsonValue coldPlaceToJson(const ColdPlace& place)
     json.putUnless(usual.name, "name", place.name);
     json.putUnless(usual.kind, "kind", place.kind);
     json.putUnless(usual.room, "room", place.room);
+    json.putIfAny("temperature", place.temperature);
     return json.take();
 }
 
@@ -88,6 +90,17 @@ JsonValue cookToJson(const KitchenCook& cook)
         json.putList("usual_hours", cook.usualHours,
                      [](const Hours& hours) { return toJson(hours); });
     }
+    return json.take();
+}
+
+JsonValue timeTakenToJson(const TimeTaken& time)
+{
+    JsonObject json;
+    json.put("on", toJson(time.on));
+    json.putUnless(std::string(), "what", time.what);
+    json.put("date", toJson(time.date));
+    json.put("computed", toJson(time.computed));
+    json.put("taken", toJson(time.taken));
     return json.take();
 }
 
@@ -115,6 +128,8 @@ JsonValue toJson(const Kitchen& kitchen)
     json.putIfAny("cold_places", kitchen.coldPlaces, coldPlaceToJson);
     json.putIfAny("cooks", kitchen.cooks, cookToJson);
     json.putUnless(usual.roomTemperature, "room_temperature", kitchen.roomTemperature);
+    json.putUnless(usual.altitudeMetres, "altitude", kitchen.altitudeMetres);
+    json.putIfAny("times_taken", kitchen.timesTaken, timeTakenToJson);
     return json.take();
 }
 

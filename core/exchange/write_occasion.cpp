@@ -12,6 +12,7 @@ JsonValue guestToJson(const Guest& guest)
     json.putUnless(std::string(), "name", guest.name);
     json.putIfAny("diets", guest.diets);
     json.putIfAny("allergies", guest.allergies);
+    json.putIfAny("risks", guest.risks);
     return json.take();
 }
 
@@ -148,6 +149,7 @@ JsonValue preferencesToJson(const Preferences& preferences)
     json.putUnless(usual.fewSessions, "few_sessions", preferences.fewSessions);
     json.putUnless(usual.stayClose, "stay_close", preferences.stayClose);
     json.putUnless(usual.caution, "caution", preferences.caution);
+    json.putUnless(usual.rules, "rules", preferences.rules);
     return json.take();
 }
 

@@ -160,6 +160,40 @@ JsonValue spanToJson(const Span& span)
     return json.take();
 }
 
+JsonValue treatmentToJson(const FoodTreatment& treatment)
+{
+    const FoodTreatment usual;
+    JsonObject json;
+    json.put("step", toJson(treatment.step));
+    json.putUnless(usual.treatment, "treatment", treatment.treatment);
+    json.putIfAny("to", treatment.to);
+    json.putUnless(usual.leaves, "leaves", treatment.leaves);
+    json.putUnless(usual.isLid, "lid", treatment.isLid);
+    json.putUnless(usual.setsDuration, "sets_duration", treatment.setsDuration);
+    json.putUnless(usual.isReheating, "reheats", treatment.isReheating);
+    json.putIfAny("becomes", treatment.becomes);
+    return json.take();
+}
+
+JsonValue foodToJson(const FollowedFood& food)
+{
+    const FollowedFood usual;
+    JsonObject json;
+    json.put("id", toJson(food.id));
+    json.putUnless(usual.name, "name", food.name);
+    json.putUnless(usual.kind.food, "class", food.kind.food);
+    json.putIfAny("facts", food.kind.facts);
+    json.putUnless(usual.material, "material", food.material);
+    json.putUnless(usual.shape, "shape", food.shape);
+    json.putUnless(usual.thickness, "thickness", food.thickness);
+    json.putUnless(usual.mass, "grams", food.mass);
+    json.putUnless(usual.scaling, "scaling", food.scaling);
+    json.putUnless(usual.isOnePiece, "one_piece", food.isOnePiece);
+    json.putUnless(usual.from, "from", food.from);
+    json.putIfAny("steps", food.steps, treatmentToJson);
+    return json.take();
+}
+
 void putPart(JsonObject& json, const RecipePart& part)
 {
     json.putIfAny("lines", part.lines, lineToJson);
@@ -171,6 +205,7 @@ void putPart(JsonObject& json, const RecipePart& part)
     });
     json.putIfAny("waits", part.waits, waitToJson);
     json.putIfAny("spans", part.spans, spanToJson);
+    json.putIfAny("foods", part.foods, foodToJson);
 }
 
 JsonValue methodToJson(const Method& method)
@@ -204,6 +239,7 @@ JsonValue variantToJson(const Variant& variant)
     json.putIfAny("drop_steps", variant.dropSteps);
     json.putIfAny("drop_waits", variant.dropWaits);
     json.putIfAny("drop_spans", variant.dropSpans);
+    json.putIfAny("drop_foods", variant.dropFoods);
     return json.take();
 }
 

@@ -107,6 +107,15 @@ std::vector<KitchenFault> faultsOf(const Kitchen& kitchen)
         kitchen.roomTemperature > Celsius::degrees(60)) {
         finder.say("kitchen", "The room's temperature lies between −20 and 60 °C.");
     }
+    if (kitchen.altitudeMetres < -400 || kitchen.altitudeMetres > 5000) {
+        finder.say("kitchen", "The kitchen lies between 400 m below and 5000 m above the sea.");
+    }
+    for (const TimeTaken& time : kitchen.timesTaken) {
+        if (time.computed <= Minutes{0} || time.taken <= Minutes{0}) {
+            finder.say("time taken by “" + time.what + "”",
+                       "What took no time teaches nothing. Give minutes above 0, or take it away.");
+        }
+    }
     for (const KitchenOven& oven : kitchen.ovens) {
         finder.checkOven(oven);
     }
@@ -136,6 +145,10 @@ std::vector<KitchenFault> faultsOf(const Kitchen& kitchen)
         finder.checkItem(cold.id, cold.name, "cold place");
         if (cold.room < Litres{}) {
             finder.say("cold place “" + cold.name + "”", "It cannot have less than 0 l to spare.");
+        }
+        if (cold.temperature && (*cold.temperature < Celsius::degrees(-40) ||
+                                 *cold.temperature > Celsius::degrees(15))) {
+            finder.say("cold place “" + cold.name + "”", "It is between −40 and 15 °C.");
         }
     }
     for (const KitchenCook& cook : kitchen.cooks) {

@@ -1,6 +1,7 @@
 // Kitchen: what there is to cook with, and who cooks. Values only.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -30,12 +31,21 @@ struct KitchenOven
     friend bool operator==(const KitchenOven&, const KitchenOven&) = default;
 };
 
+/// How a burner heats: decides how much of its power gets into the pan.
+enum class BurnerKind
+{
+    Gas,
+    Electric, // hotplate or radiant under glass
+    Induction
+};
+
 struct Burner
 {
     KitchenItemId id;
     std::string name; // "front left"
     Length size;      // the widest pan that it takes
     Power power;
+    BurnerKind kind = BurnerKind::Electric;
 
     friend bool operator==(const Burner&, const Burner&) = default;
 };
@@ -72,7 +82,8 @@ struct ColdPlace
     KitchenItemId id;
     std::string name;
     ColdKind kind = ColdKind::Fridge;
-    Litres room; // to spare, not in all
+    Litres room;                        // to spare, not in all
+    std::optional<Celsius> temperature; // measured; absent: 4 °C, −18 °C
 
     friend bool operator==(const ColdPlace&, const ColdPlace&) = default;
 };
@@ -114,6 +125,18 @@ struct KitchenCook
     friend bool operator==(const KitchenCook&, const KitchenCook&) = default;
 };
 
+/// How long something took, beside what was computed for it: what estimates learn from.
+struct TimeTaken
+{
+    KitchenItemId on; // oven or burner
+    std::string what; // "Roast the chicken"
+    CivilDate date;
+    Minutes computed{0}; // without what had been learned
+    Minutes taken{0};
+
+    friend bool operator==(const TimeTaken&, const TimeTaken&) = default;
+};
+
 struct Kitchen
 {
     KitchenId id;
@@ -125,6 +148,8 @@ struct Kitchen
     std::vector<ColdPlace> coldPlaces;
     std::vector<KitchenCook> cooks;
     Celsius roomTemperature = Celsius::degrees(20);
+    int altitudeMetres = 0; // above the sea
+    std::vector<TimeTaken> timesTaken;
 
     friend bool operator==(const Kitchen&, const Kitchen&) = default;
 };
@@ -139,8 +164,9 @@ struct KitchenFault
 };
 
 /// Ids twice, no name, ranges the wrong way round, rates or sizes of 0, hours that overlap or are
-/// on no clock, a room below −20 or above 60 °C. A kitchen without ovens is no fault: not every
-/// dinner needs one.
+/// on no clock, a room below −20 or above 60 °C, a fridge or freezer
+/// outside −40…15 °C, an altitude outside −400…5000 m, times taken of 0. A kitchen without ovens is
+/// no fault: not every dinner needs one.
 [[nodiscard]] std::vector<KitchenFault> faultsOf(const Kitchen& kitchen);
 
 } // namespace suppertide

@@ -8,9 +8,11 @@
 #include <vector>
 
 #include "core/base/civil_time.h"
+#include "core/food/food_class.h"
 #include "core/food/substance.h"
 #include "core/kitchen/kitchen.h"
 #include "core/recipe/recipe.h"
+#include "core/safety/rules.h"
 
 namespace suppertide {
 
@@ -27,6 +29,7 @@ struct Guest
     std::string name;
     std::vector<Diet> diets;
     std::vector<Substance> allergies;
+    std::vector<RiskGroup> risks; // by which rules of food safety are stricter
 
     friend bool operator==(const Guest&, const Guest&) = default;
 };
@@ -134,6 +137,7 @@ struct Preferences
     Wish fewSessions = Wish::Some; // of working, told apart by an hour without
     Wish stayClose = Wish::Some;   // to the plan so far, when planning anew
     CautionLevel caution = CautionLevel::Likely;
+    safety::RuleBook rules = safety::RuleBook::UkEu; // whose rules of food safety
 
     friend bool operator==(const Preferences&, const Preferences&) = default;
 };

@@ -22,6 +22,9 @@ constexpr std::int64_t finestPortion = 12;
 constexpr std::size_t mostSteps = 500;
 constexpr Celsius coldest = Celsius::degrees(-40);
 constexpr Celsius hottest = Celsius::degrees(600);
+constexpr Celsius hottestFood = Celsius::degrees(250);
+constexpr Grams heaviest = grams(100'000);
+constexpr Length thickest = centimetres(50);
 
 using Faults = std::vector<RecipeFault>;
 
@@ -148,12 +151,51 @@ public:
         }
     }
 
+    void checkFood(const FollowedFood& food, const std::string& where)
+    {
+        const std::string place =
+            where + "food “" + (food.name.empty() ? food.id.text() : food.name) + "”";
+        if (food.mass < Grams{} || food.mass > heaviest) {
+            say(place, "A food that is followed weighs between 0 g and 100 kg.");
+        }
+        if (food.thickness < Length{} || food.thickness > thickest) {
+            say(place, "A food that is followed is at most 50 cm thick.");
+        }
+        if (!food.material.empty() && (food.mass.isZero() || food.thickness.isZero())) {
+            say(place, "Say how much it weighs and how thick it is, or take its material away: "
+                       "without them no temperature can be computed.");
+        }
+        for (const FoodTreatment& treatment : food.steps) {
+            checkTreatment(treatment, place + ", step “" + treatment.step.text() + "”");
+        }
+    }
+
+    void checkTreatment(const FoodTreatment& treatment, const std::string& place)
+    {
+        if (treatment.to && (*treatment.to < coldest || *treatment.to > hottestFood)) {
+            say(place, "The middle of a food is between −40 and 250 °C.");
+        }
+        if (treatment.leaves < 1 || treatment.leaves > 100) {
+            say(place, "Of what is reduced between 1 and 100 % is left.");
+        }
+        if (treatment.treatment == Treatment::Reduce && treatment.leaves == 100 &&
+            treatment.setsDuration) {
+            say(place, "Say how much is left, in percent: a reduction to all of it takes no time.");
+        }
+        if (treatment.setsDuration && !treatment.to &&
+            (treatment.treatment == Treatment::Heat || treatment.treatment == Treatment::IceBath)) {
+            say(place,
+                "Say how warm its middle is to be at the end: else no time can be computed.");
+        }
+    }
+
     void checkPart(const RecipePart& part, const std::string& where)
     {
         checkIds(part.lines, where + "lines", "line");
         checkIds(part.steps, where + "steps", "step");
         checkIds(part.waits, where + "waits", "wait");
         checkIds(part.spans, where + "spans", "span");
+        checkIds(part.foods, where + "foods", "food");
         for (const IngredientLine& line : part.lines) {
             checkLine(line, where);
         }
@@ -165,6 +207,9 @@ public:
         }
         for (const Span& span : part.spans) {
             checkUse(span.use, where + "span “" + span.text + "”");
+        }
+        for (const FollowedFood& food : part.foods) {
+            checkFood(food, where);
         }
     }
 

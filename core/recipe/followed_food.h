@@ -39,10 +39,10 @@ struct FoodTreatment
 {
     StepId step;
     Treatment treatment = Treatment::Stand;
-    std::optional<Celsius> to;   // of its middle, at the end
-    int leaves = 100;            // percent of it, when it is reduced
-    bool isLid = false;          // on
-    bool setsDuration = false;   // the step lasts as long as this is computed to take
+    std::optional<Celsius> to; // of its middle, at the end
+    int leaves = 100;          // percent of it, when it is reduced
+    bool isLid = false;        // on
+    bool setsDuration = false; // the step lasts as long as this is computed to take
     bool isReheating = false;
     std::optional<FoodClass> becomes; // at the end of the step
 
@@ -60,11 +60,11 @@ struct FollowedFood
     FoodShape shape = FoodShape::Flat;
     /// Flat: from face to face; long, round: across; stirred: as deep as it stands when it cools.
     Length thickness;
-    Grams mass;                              // of all of it, at the recipe's portions
-    Scaling scaling = Scaling::PerPortion;   // of the mass
-    bool isOnePiece = false;                 // more of it is a larger piece, not more pieces
-    KeepPlace from = KeepPlace::Fridge;      // where it is before its first step
-    std::vector<FoodTreatment> steps;        // in order; what it is not named in does nothing to it
+    Grams mass;                            // of all of it, at the recipe's portions
+    Scaling scaling = Scaling::PerPortion; // of the mass
+    bool isOnePiece = false;               // more of it is a larger piece, not more pieces
+    KeepPlace from = KeepPlace::Fridge;    // where it is before its first step
+    std::vector<FoodTreatment> steps;      // in order; what it is not named in does nothing to it
 
     friend bool operator==(const FollowedFood&, const FollowedFood&) = default;
 };

@@ -9,6 +9,7 @@
 
 #include "core/base/result.h"
 #include "core/food/substance.h"
+#include "core/recipe/followed_food.h"
 #include "core/recipe/step.h"
 
 namespace suppertide {
@@ -51,6 +52,7 @@ struct RecipePart
     std::vector<Step> steps;
     std::vector<Wait> waits;
     std::vector<Span> spans;
+    std::vector<FollowedFood> foods;
 
     friend bool operator==(const RecipePart&, const RecipePart&) = default;
 };
@@ -88,6 +90,7 @@ struct Variant
     std::vector<StepId> dropSteps;
     std::vector<WaitId> dropWaits;
     std::vector<SpanId> dropSpans;
+    std::vector<FollowedFoodId> dropFoods;
 
     friend bool operator==(const Variant&, const Variant&) = default;
 };

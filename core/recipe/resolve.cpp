@@ -70,7 +70,7 @@ bool touches(const StepPoint& point, const Predecessors& dropped)
     return point.step && dropped.contains(*point.step);
 }
 
-/// Waits and spans of what was dropped go with it.
+/// Waits and spans of what was dropped go with it, and what it did to foods.
 void letGo(RecipePart& part, const Predecessors& dropped)
 {
     std::erase_if(part.waits, [&dropped](const Wait& wait) {
@@ -79,6 +79,12 @@ void letGo(RecipePart& part, const Predecessors& dropped)
     std::erase_if(part.spans, [&dropped](const Span& span) {
         return touches(span.from, dropped) || touches(span.to, dropped);
     });
+    for (FollowedFood& food : part.foods) {
+        std::erase_if(food.steps, [&dropped](const FoodTreatment& treatment) {
+            return dropped.contains(treatment.step);
+        });
+    }
+    std::erase_if(part.foods, [](const FollowedFood& food) { return food.steps.empty(); });
 }
 
 /// Lines that were dropped are no longer taken by any step.
@@ -103,6 +109,7 @@ void dropFrom(RecipePart& part, const Variant& variant, Predecessors& dropped)
     drop(part.steps, variant.dropSteps);
     drop(part.waits, variant.dropWaits);
     drop(part.spans, variant.dropSpans);
+    drop(part.foods, variant.dropFoods);
     forgetLines(part.steps, variant.dropLines);
 }
 
@@ -129,6 +136,7 @@ Result<ResolvedRecipe> resolve(const Recipe& recipe, const VariantId& id)
     join(result.part.steps, variant->adds.steps);
     join(result.part.waits, variant->adds.waits);
     join(result.part.spans, variant->adds.spans);
+    join(result.part.foods, variant->adds.foods);
     // A step that is dropped and added again under its id has been replaced, not dropped.
     for (const Step& step : result.part.steps) {
         dropped.erase(step.id);

@@ -59,6 +59,11 @@ private:
         for (const Wait& wait : part.waits) {
             checkWait(wait);
         }
+        for (const FollowedFood& food : part.foods) {
+            for (const FoodTreatment& treatment : food.steps) {
+                known(treatment.step, "food “" + food.name + "”");
+            }
+        }
         for (const Span& span : part.spans) {
             for (const StepPoint* point : {&span.from, &span.to}) {
                 if (point->step) {
@@ -237,6 +242,7 @@ void addDropFaults(const Recipe& recipe, const Variant& variant, std::vector<Rec
     checkDrops(recipe, variant.dropSteps, &RecipePart::steps, "step", place, faults);
     checkDrops(recipe, variant.dropWaits, &RecipePart::waits, "wait", place, faults);
     checkDrops(recipe, variant.dropSpans, &RecipePart::spans, "span", place, faults);
+    checkDrops(recipe, variant.dropFoods, &RecipePart::foods, "food", place, faults);
 }
 
 } // namespace suppertide

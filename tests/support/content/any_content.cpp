@@ -202,6 +202,37 @@ Wait anyWait(Random& random, const std::string& id, const std::vector<Step>& ste
     return wait;
 }
 
+FollowedFood anyFood(Random& random, const std::string& id, const std::vector<Step>& steps)
+{
+    FollowedFood food;
+    food.id = FollowedFoodId{id};
+    food.name = anyText(random);
+    food.kind.food = oneOf(random, allFoodClasses);
+    if (maybe(random)) {
+        food.kind.facts = {oneOf(random, allRiskFacts)};
+    }
+    food.material = maybe(random) ? "beef, lean" : "";
+    food.shape = anyOf<FoodShape>(random);
+    food.thickness = millimetres(random.between(1, 300));
+    food.mass = grams(random.between(1, 5000));
+    food.scaling = anyOf<Scaling>(random);
+    food.isOnePiece = maybe(random);
+    food.from = anyOf<KeepPlace>(random);
+    FoodTreatment treatment;
+    treatment.step = oneOf(random, steps).id;
+    treatment.treatment = anyOf<Treatment>(random);
+    treatment.to = anyCelsius(random, 0, 100);
+    treatment.leaves = static_cast<int>(random.between(1, 99));
+    treatment.isLid = maybe(random);
+    treatment.setsDuration = maybe(random);
+    treatment.isReheating = maybe(random);
+    if (maybe(random)) {
+        treatment.becomes = oneOf(random, allFoodClasses);
+    }
+    food.steps.push_back(treatment);
+    return food;
+}
+
 RecipePart anyPart(Random& random, const std::string& prefix, std::int64_t size)
 {
     RecipePart part;
@@ -220,6 +251,9 @@ RecipePart anyPart(Random& random, const std::string& prefix, std::int64_t size)
                               {},
                               anyUse(random)});
     }
+    if (!part.steps.empty() && maybe(random)) {
+        part.foods.push_back(anyFood(random, prefix + "food", part.steps));
+    }
     return part;
 }
 
@@ -235,6 +269,7 @@ void dropSome(const RecipePart& part, Variant& variant)
     last(part.steps, variant.dropSteps);
     last(part.waits, variant.dropWaits);
     last(part.spans, variant.dropSpans);
+    last(part.foods, variant.dropFoods);
 }
 
 } // namespace
@@ -286,7 +321,7 @@ Kitchen anyKitchen(Random& random, const std::string& id)
                                  random.between(1, 20'000), random.between(1, 20'000)});
         kitchen.burners.push_back({KitchenItemId{idOf("burner", n)}, anyText(random),
                                    millimetres(random.between(100, 300)),
-                                   watts(random.between(500, 3000))});
+                                   watts(random.between(500, 3000)), anyOf<BurnerKind>(random)});
         kitchen.appliances.push_back(
             {KitchenItemId{idOf("appliance", n)}, anyText(random), anyText(random)});
         kitchen.vessels.push_back({KitchenItemId{idOf("vessel", n)}, anyText(random),
@@ -294,7 +329,11 @@ Kitchen anyKitchen(Random& random, const std::string& id)
                                    millimetres(random.between(0, 400)),
                                    static_cast<int>(random.between(1, 3))});
         kitchen.coldPlaces.push_back({KitchenItemId{idOf("cold", n)}, anyText(random),
-                                      anyOf<ColdKind>(random), decilitres(random.between(0, 500))});
+                                      anyOf<ColdKind>(random), decilitres(random.between(0, 500)),
+                                      std::nullopt});
+        if (maybe(random)) {
+            kitchen.coldPlaces.back().temperature = anyCelsius(random, -30, 10);
+        }
         KitchenCook cook{CookId{idOf("cook", n)}, anyText(random), maybe(random), {}};
         if (maybe(random)) {
             cook.skills = {anyText(random)};
@@ -305,6 +344,14 @@ Kitchen anyKitchen(Random& random, const std::string& id)
         kitchen.cooks.push_back(std::move(cook));
     }
     kitchen.roomTemperature = anyCelsius(random, 10, 30);
+    kitchen.altitudeMetres = static_cast<int>(random.between(-400, 5000));
+    if (maybe(random)) {
+        kitchen.timesTaken.push_back({KitchenItemId{"oven"},
+                                      anyText(random),
+                                      {2027, 6, static_cast<unsigned>(random.between(1, 30))},
+                                      Minutes{random.between(1, 100)},
+                                      Minutes{random.between(1, 100)}});
+    }
     return kitchen;
 }
 
@@ -411,8 +458,9 @@ OccasionRecord anyOccasion(Random& random, const std::string& id,
     occasion.name = anyText(random);
     occasion.zone = oneOf(random, std::array<std::string, 2>{"Europe/London", "Asia/Kathmandu"});
     occasion.kitchen = kitchen.id;
-    occasion.guests = {{GuestId{"bea"}, anyText(random), {Diet::Coeliac, Diet::NoAlcohol}, {}},
-                       {GuestId{"ivo"}, "", {}, someSubstances(random)}};
+    occasion.guests = {
+        {GuestId{"bea"}, anyText(random), {Diet::Coeliac, Diet::NoAlcohol}, {}, {}},
+        {GuestId{"ivo"}, "", {}, someSubstances(random), {oneOf(random, allRiskGroups)}}};
     occasion.courses = {anyCourse(random, "soup", recipes, kitchen),
                         anyCourse(random, "main", recipes, kitchen)};
     const CivilTime noon{{2027, 6, 18}, {12, 0}};
@@ -428,8 +476,12 @@ OccasionRecord anyOccasion(Random& random, const std::string& id,
         occasion.hours = {
             {*cook, {{{2027, 6, 19}, {{{8, 0}, {9, 30}, Presence::AtHome}}}, {{2027, 6, 20}, {}}}}};
     }
-    occasion.preferences = {static_cast<int>(random.between(0, 100)), anyOf<Wish>(random),
-                            anyOf<Wish>(random), anyOf<Wish>(random), anyOf<CautionLevel>(random)};
+    occasion.preferences = {static_cast<int>(random.between(0, 100)),
+                            anyOf<Wish>(random),
+                            anyOf<Wish>(random),
+                            anyOf<Wish>(random),
+                            anyOf<CautionLevel>(random),
+                            anyOf<safety::RuleBook>(random)};
     occasion.note = maybe(random) ? anyText(random) : "";
     if (maybe(random)) {
         record.layout = anyLayout(random);
