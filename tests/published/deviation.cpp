@@ -9,6 +9,8 @@ namespace suppertide::test {
 
 Deviation::~Deviation()
 {
+    ::testing::Test::RecordProperty(source_ + ", rows", rows_);
+    ::testing::Test::RecordProperty(source_ + ", worst", fmt::format("{:.4g}", worst_));
     fmt::print("[published] {}\t{} rows\tworst {:.4g} ({:.3g} %)\t{}\n", source_, rows_, worst_,
                100.0 * worstShare_, worstRow_);
 }

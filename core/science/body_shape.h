@@ -1,0 +1,65 @@
+// BodyShape: blocks, rolls and joints as bodies in which heat flows along one coordinate, by a
+// shape factor, so that one solver serves roasts, fish, loaves and dishes of gratin.
+#pragma once
+
+#include <variant>
+
+#include "core/base/result.h"
+
+namespace suppertide::science {
+
+/// A loaf, a side of fish, a gratin: heated from all six sides. Metres.
+struct Block
+{
+    double thickness = 0.0;
+    double width = 0.0;
+    double length = 0.0;
+};
+
+/// A rolled roast, a cake, a pot of stew: a cylinder of any length, its ends included. Metres.
+struct Roll
+{
+    double diameter = 0.0;
+    double length = 0.0;
+};
+
+/// A joint: rounded, with three axes of their full lengths. Metres.
+struct Joint
+{
+    double thickness = 0.0;
+    double width = 0.0;
+    double length = 0.0;
+};
+
+using BodyShape = std::variant<Block, Roll, Joint>;
+
+/// m, from the middle to the nearest surface. A failure if a length is not within 1 mm…2 m.
+[[nodiscard]] Result<double> halfThickness(const BodyShape& shape);
+
+/// m³, with the same failures.
+[[nodiscard]] Result<double> volume(const BodyShape& shape);
+
+/// β of the body between slab (0) and sphere (2) that stands for the shape. Biot with the half
+/// thickness, 1e-5…infinity.
+///
+/// Block and roll: the β whose slowest mode dies away as fast as that of the true body, which is
+/// the sum of the modes of the slabs and the cylinder whose intersection it is. Exact for late
+/// times; within a few per cent for the times of roasting (held against the product of the series
+/// in the tests). Joint: (a/b)² + (a/c)² with a the shortest axis; exact for slab, cylinder and
+/// sphere. Source: late modes: Carslaw and Jaeger, Conduction of Heat in Solids, 2nd ed., § 1.15.
+/// Joint: R. E. Smith, G. L. Nelson, R. L. Henrickson, Analyses on transient heat transfer from
+/// anomalous shapes, Trans. ASAE 10 (1967), 236–245 (geometry index, from memory).
+[[nodiscard]] Result<double> shapeFactor(const BodyShape& shape, double biot);
+
+/// Shapes of a mass (kg, 0.01…50) and density (kg/m³, 200…2000), in proportions of common practice:
+/// a roast 1 : 1.1 : 1.7, rounded; a side of fish 1 : 4 : 12; a loaf 1 : 1.1 : 2.2. A failure
+/// outside.
+[[nodiscard]] Result<BodyShape> roastOf(double mass, double density);
+[[nodiscard]] Result<BodyShape> fishSideOf(double mass, double density);
+[[nodiscard]] Result<BodyShape> loafOf(double mass, double density);
+
+/// A gratin, custard or lasagne of `litres` (0.05…20) in a dish of `area` m² (0.002…0.5): as deep
+/// as that makes it. A failure outside, or if it gets deeper than the dish is wide.
+[[nodiscard]] Result<BodyShape> gratinOf(double litres, double area);
+
+} // namespace suppertide::science
