@@ -48,52 +48,25 @@ std::optional<Failure> faultOf(const BodyShape& shape)
     return lengthFault(lengths[0], lengths[1], lengths[2]);
 }
 
-/// ζ² of one coordinate in units of the shortest, whose Biot number is given.
-Result<double> modeOf(Shape part, double lengthOfShortest, double biot)
+/// β of 0…2 whose middle is halfway at this Fourier number by one term, which is exact enough
+/// there.
+Result<double> factorOfHalfTime(double fourier, double biot)
 {
-    auto mode = oneTerm(part, biot * lengthOfShortest);
-    if (!mode) {
-        return mode.error();
-    }
-    const double zeta = mode->zeta / lengthOfShortest;
-    return zeta * zeta;
-}
-
-/// β of 0…2 whose first ζ² at this Biot number is `wanted`, or the nearest end.
-Result<double> factorOfMode(double wanted, double biot)
-{
-    const auto excess = [wanted, biot](double beta) {
-        const double zeta = firstEigenvalue(beta, biot).value();
-        return zeta * zeta - wanted;
+    const auto excess = [fourier, biot](double beta) {
+        const OneTerm one = oneTermBetween(beta, biot).value();
+        return std::log(2.0 * one.coefficient) / (one.zeta * one.zeta) - fourier;
     };
-    if (auto valid = firstEigenvalue(0.0, biot); !valid) {
+    if (auto valid = oneTermBetween(0.0, biot); !valid) {
         return valid.error();
     }
-    if (excess(0.0) >= 0.0) {
+    if (excess(0.0) <= 0.0) {
         return 0.0;
     }
-    if (excess(2.0) <= 0.0) {
+    if (excess(2.0) >= 0.0) {
         return 2.0;
     }
-    constexpr double precise = 1e-6;
+    constexpr double precise = 1e-4;
     return bracketedRoot(excess, 0.0, 2.0, precise);
-}
-
-Result<double> factorOfProduct(const BodyShape& shape, double biot)
-{
-    auto lengths = lengthsOf(shape);
-    const double shortest = *std::min_element(lengths.begin(), lengths.end());
-    const bool isRoll = std::holds_alternative<Roll>(shape);
-    double total = 0.0;
-    for (std::size_t i = isRoll ? 1 : 0; i < lengths.size(); ++i) {
-        const Shape part = isRoll && i == 1 ? Shape::Cylinder : Shape::Slab;
-        auto mode = modeOf(part, lengths[i] / shortest, biot);
-        if (!mode) {
-            return mode.error();
-        }
-        total += *mode;
-    }
-    return factorOfMode(total, biot);
 }
 
 double factorOfJoint(const Joint& joint)
@@ -135,15 +108,46 @@ Result<double> volume(const BodyShape& shape)
     return box * std::numbers::pi / (std::holds_alternative<Roll>(shape) ? 4.0 : 6.0);
 }
 
-Result<double> shapeFactor(const BodyShape& shape, double biot)
+Result<std::vector<Conduction>> partsOf(const BodyShape& shape, double conductivity,
+                                        double diffusivity, double coefficient)
 {
     if (auto fault = faultOf(shape)) {
         return *fault;
     }
-    if (const auto* joint = std::get_if<Joint>(&shape)) {
-        return factorOfJoint(*joint);
+    const auto part = [&](Shape form, double length) {
+        return Conduction{form, 0.5 * length, conductivity, diffusivity, coefficient};
+    };
+    if (const auto* block = std::get_if<Block>(&shape)) {
+        return std::vector<Conduction>{part(Shape::Slab, block->thickness),
+                                       part(Shape::Slab, block->width),
+                                       part(Shape::Slab, block->length)};
     }
-    return factorOfProduct(shape, biot);
+    if (const auto* roll = std::get_if<Roll>(&shape)) {
+        return std::vector<Conduction>{part(Shape::Cylinder, roll->diameter),
+                                       part(Shape::Slab, roll->length)};
+    }
+    return std::vector<Conduction>{};
+}
+
+Result<double> shapeFactor(const BodyShape& shape, double biot)
+{
+    if (const auto* joint = std::get_if<Joint>(&shape)) {
+        const auto fault = faultOf(shape);
+        return fault ? Result<double>{*fault} : factorOfJoint(*joint);
+    }
+    const auto half = halfThickness(shape);
+    if (!half) {
+        return half.error();
+    }
+    // Any conductivity and diffusivity will do: only lengths and Biot numbers count.
+    constexpr double mostCoefficient = 1e6;
+    const auto parts = partsOf(shape, 1.0, 1e-7, std::min(biot / *half, mostCoefficient));
+    const auto product = ProductOfBodies::make(*parts);
+    if (!product) {
+        return product.error();
+    }
+    const double seconds = product->secondsToTheta(0.5).value();
+    return factorOfHalfTime(seconds * 1e-7 / (*half * *half), biot);
 }
 
 Result<BodyShape> roastOf(double mass, double density)

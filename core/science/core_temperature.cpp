@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <variant>
 
 #include "core/science/valid_range.h"
 
@@ -25,47 +26,26 @@ bool staysUnfrozen(const CoreQuestion& q)
     return std::min({q.start, q.target, q.surroundings}) >= q.freezesAt;
 }
 
-std::optional<Failure> faultOf(const CoreQuestion& q)
+Result<FoodProperties> foodBetween(const CoreQuestion& q, double conductivityShare)
 {
-    if (auto fault = outsideRange(
-            {{"The temperature of the food at the start", q.start, -40.0, 150.0, "°C"},
-             {"The temperature wanted in the middle", q.target, -40.0, 150.0, "°C"},
-             {"The temperature of the surroundings", q.surroundings, -60.0, 400.0, "°C"},
-             {"The heat transfer coefficient", q.coefficient.least, 1.0, 5000.0, "W/(m²·K)"},
-             {"The heat transfer coefficient", q.coefficient.likely, q.coefficient.least, 5000.0,
-              "W/(m²·K)"},
-             {"The heat transfer coefficient", q.coefficient.most, q.coefficient.likely, 5000.0,
-              "W/(m²·K)"},
-             {"The part of the surface that is wet", q.wetness.least, 0.0, 1.0, ""},
-             {"The part of the surface that is wet", q.wetness.likely, q.wetness.least, 1.0, ""},
-             {"The part of the surface that is wet", q.wetness.most, q.wetness.likely, 1.0, ""}})) {
-        return fault;
+    const double between = std::max(0.5 * (q.start + q.target), q.freezesAt);
+    auto properties = foodProperties(q.food, between, q.freezesAt);
+    if (properties) {
+        properties->conductivity *= conductivityShare;
     }
-    const bool lies = (q.start <= q.target && q.target < q.surroundings) ||
-                      (q.surroundings < q.target && q.target <= q.start);
-    if (!lies) {
-        return cannotCompute(fmt::format("Food of {} °C never gets to {} °C in its middle where it "
-                                         "is {} °C. Choose another temperature "
-                                         "for the middle, or a {} place.",
-                                         plainNumber(q.start), plainNumber(q.target),
-                                         plainNumber(q.surroundings),
-                                         q.target >= q.start ? "hotter" : "colder"));
-    }
-    return std::nullopt;
+    return properties;
 }
 
-Result<Parts> partsOf(const CoreQuestion& q, double coefficient, double conductivityShare)
+Result<Parts> bodyParts(const CoreQuestion& q, double coefficient, double conductivityShare)
 {
     auto half = halfThickness(q.shape);
     if (!half) {
         return half.error();
     }
-    const double between = std::max(0.5 * (q.start + q.target), q.freezesAt);
-    auto properties = foodProperties(q.food, between, q.freezesAt);
+    auto properties = foodBetween(q, conductivityShare);
     if (!properties) {
         return properties.error();
     }
-    properties->conductivity *= conductivityShare;
     auto factor = shapeFactor(q.shape, coefficient * *half / properties->conductivity);
     if (!factor) {
         return factor.error();
@@ -94,6 +74,33 @@ Failure neverReached(const CoreQuestion& q, double surface)
         plainNumber(q.target), plainNumber(q.surroundings), surface));
 }
 
+/// Blocks and rolls in one place: exact.
+Result<double> minutesOfProduct(const CoreQuestion& q, const Exchange& exchange,
+                                double conductivityShare)
+{
+    auto food = foodBetween(q, conductivityShare);
+    if (!food) {
+        return food.error();
+    }
+    auto parts = partsOf(q.shape, food->conductivity, food->diffusivity(), exchange.coefficient);
+    if (!parts) {
+        return parts.error();
+    }
+    auto product = ProductOfBodies::make(*parts);
+    if (!product) {
+        return product.error();
+    }
+    const double theta = (q.target - exchange.temperature) / (q.start - exchange.temperature);
+    auto seconds = product->secondsToTheta(theta);
+    if (!seconds) {
+        return seconds.error();
+    }
+    if (*seconds > 60.0 * mostMinutes) {
+        return neverReached(q, exchange.temperature);
+    }
+    return *seconds / 60.0;
+}
+
 Result<double> minutesWith(const CoreQuestion& q, double coefficient, double wetness,
                            double conductivityShare)
 {
@@ -103,6 +110,9 @@ Result<double> minutesWith(const CoreQuestion& q, double coefficient, double wet
     }
     if (q.target > q.start && exchange->temperature <= q.target) {
         return neverReached(q, exchange->temperature);
+    }
+    if (staysUnfrozen(q) && !std::holds_alternative<Joint>(q.shape)) {
+        return minutesOfProduct(q, *exchange, conductivityShare);
     }
     auto body = bodyFor(q, exchange->coefficient, conductivityShare);
     if (!body) {
@@ -118,7 +128,52 @@ Result<double> minutesWith(const CoreQuestion& q, double coefficient, double wet
     return **seconds / 60.0;
 }
 
+/// How much longer freezing or thawing takes than at the likely coefficient, by the two resistances
+/// of Plank's formula, 1/h and L/(2k): their factors are in the same proportion for slab, cylinder
+/// and sphere.
+double resistanceAgainst(const CoreQuestion& q, double coefficient, double conductivityShare)
+{
+    const double half = halfThickness(q.shape).value();
+    const double k = foodBetween(q, 1.0).value().conductivity;
+    const auto resistance = [half](double h, double conductivity) {
+        return 1.0 / h + half / (2.0 * conductivity);
+    };
+    return resistance(coefficient, conductivityShare * k) / resistance(q.coefficient.likely, k);
+}
+
 } // namespace
+
+std::optional<Failure> faultIn(const CoreQuestion& question)
+{
+    if (auto fault = outsideRange(
+            {{"The temperature of the food at the start", question.start, -40.0, 150.0, "°C"},
+             {"The temperature wanted in the middle", question.target, -40.0, 150.0, "°C"},
+             {"The temperature of the surroundings", question.surroundings, -60.0, 400.0, "°C"},
+             {"The heat transfer coefficient", question.coefficient.least, 1.0, 5000.0, "W/(m²·K)"},
+             {"The heat transfer coefficient", question.coefficient.likely,
+              question.coefficient.least, 5000.0, "W/(m²·K)"},
+             {"The heat transfer coefficient", question.coefficient.most,
+              question.coefficient.likely, 5000.0, "W/(m²·K)"},
+             {"The part of the surface that is wet", question.wetness.least, 0.0, 1.0, ""},
+             {"The part of the surface that is wet", question.wetness.likely,
+              question.wetness.least, 1.0, ""},
+             {"The part of the surface that is wet", question.wetness.most, question.wetness.likely,
+              1.0, ""}})) {
+        return fault;
+    }
+    const bool lies =
+        (question.start <= question.target && question.target < question.surroundings) ||
+        (question.surroundings < question.target && question.target <= question.start);
+    if (!lies) {
+        return cannotCompute(fmt::format("Food of {} °C never gets to {} °C in its middle where it "
+                                         "is {} °C. Choose another temperature "
+                                         "for the middle, or a {} place.",
+                                         plainNumber(question.start), plainNumber(question.target),
+                                         plainNumber(question.surroundings),
+                                         question.target >= question.start ? "hotter" : "colder"));
+    }
+    return std::nullopt;
+}
 
 Result<Exchange> exchangeFor(const CoreQuestion& question, double coefficient, double wetness)
 {
@@ -133,7 +188,7 @@ Result<HeatedBody> bodyFor(const CoreQuestion& question, double coefficient,
              {"The heat transfer coefficient", coefficient, 1.0, 5000.0, "W/(m²·K)"}})) {
         return *fault;
     }
-    auto parts = partsOf(question, coefficient, conductivityShare);
+    auto parts = bodyParts(question, coefficient, conductivityShare);
     if (!parts) {
         return parts.error();
     }
@@ -142,7 +197,7 @@ Result<HeatedBody> bodyFor(const CoreQuestion& question, double coefficient,
 
 Result<Estimate> timeToCore(const CoreQuestion& question)
 {
-    if (auto fault = faultOf(question)) {
+    if (auto fault = faultIn(question)) {
         return *fault;
     }
     const Spread& h = question.coefficient;
@@ -151,16 +206,24 @@ Result<Estimate> timeToCore(const CoreQuestion& question)
     if (!likely) {
         return likely.error();
     }
-    auto least = minutesWith(question, h.most, wet.least, 1.0);
+    auto least = staysUnfrozen(question)
+                     ? minutesWith(question, h.most, wet.least, 1.0)
+                     : Result<double>{*likely * resistanceAgainst(question, h.most, 1.0)};
     if (!least) {
         return least.error();
     }
-    auto most = minutesWith(question, h.least, wet.most, leastConductivityShare);
+    auto most = staysUnfrozen(question)
+                    ? minutesWith(question, h.least, wet.most, leastConductivityShare)
+                    : Result<double>{*likely *
+                                     resistanceAgainst(question, h.least, leastConductivityShare)};
     if (!most) {
         return most.error();
     }
+    if (*most > mostMinutes) {
+        return neverReached(question, question.surroundings);
+    }
     const Exchange exchange = exchangeFor(question, h.likely, wet.likely).value();
-    const auto parts = partsOf(question, exchange.coefficient, 1.0);
+    const auto parts = bodyParts(question, exchange.coefficient, 1.0);
     if (!parts) {
         return parts.error();
     }

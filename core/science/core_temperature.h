@@ -2,6 +2,8 @@
 // for roasts, fish, custards, eggs; by resting and by the way out of slow chilling.
 #pragma once
 
+#include <optional>
+
 #include "core/base/result.h"
 #include "core/science/body_shape.h"
 #include "core/science/dinner_foods.h"
@@ -29,6 +31,10 @@ struct CoreQuestion
 /// °C; other ranges as of the parts. Fails with a sentence if the target cannot be reached at the
 /// likely coefficient, or not within two weeks.
 [[nodiscard]] Result<Estimate> timeToCore(const CoreQuestion& question);
+
+/// Why the question cannot be answered whatever the food: a number outside its range, or a target
+/// that does not lie between food and surroundings. Nothing if it can be tried.
+[[nodiscard]] std::optional<Failure> faultIn(const CoreQuestion& question);
 
 /// What heats the food as its surroundings do, with what evaporates: to be handed to the solver.
 [[nodiscard]] Result<Exchange> exchangeFor(const CoreQuestion& question, double coefficient,

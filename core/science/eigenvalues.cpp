@@ -168,7 +168,7 @@ Result<OneTerm> oneTerm(Shape shape, double biot)
     return OneTerm{zeta, seriesCoefficient(shape, zeta)};
 }
 
-Result<double> firstEigenvalue(double beta, double biot)
+Result<OneTerm> oneTermBetween(double beta, double biot)
 {
     if (auto fault = outsideRange({{"The shape factor", beta, 0.0, 2.0, ""}})) {
         return *fault;
@@ -177,15 +177,21 @@ Result<double> firstEigenvalue(double beta, double biot)
         return *fault;
     }
     const double order = 0.5 * (beta - 1.0);
+    const double bounded = std::min(biot, mostBiot);
     const double high = besselZero(order, 1);
-    if (biot > mostBiot) {
-        return high;
-    }
     // ζ² tends to (β + 1) Bi from below as Bi goes to 0.
-    const double low = 0.5 * std::sqrt(std::min((beta + 1.0) * biot, 1.0));
-    return bracketedRoot(
-        [order, biot](double z) { return z * besselJ(order + 1.0, z) - biot * besselJ(order, z); },
+    const double low = 0.5 * std::sqrt(std::min((beta + 1.0) * bounded, 1.0));
+    const double zeta = bracketedRoot(
+        [order, bounded](double z) {
+            return z * besselJ(order + 1.0, z) - bounded * besselJ(order, z);
+        },
         low, high);
+    // J_ν by the boundary condition, for it all but vanishes at the root when Bi is large.
+    const double atSurface = zeta * besselJ(order + 1.0, zeta) / bounded;
+    const double shapeOfTerm = std::tgamma(order + 1.0) * std::pow(2.0 / zeta, order) * atSurface;
+    return OneTerm{zeta,
+                   2.0 * bounded /
+                       ((zeta * zeta + bounded * bounded - 2.0 * order * bounded) * shapeOfTerm)};
 }
 
 } // namespace suppertide::science

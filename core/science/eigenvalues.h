@@ -44,9 +44,10 @@ struct OneTerm
 };
 [[nodiscard]] Result<OneTerm> oneTerm(Shape shape, double biot);
 
-/// The first root ζ of ζ J_{ν+1}(ζ)/J_ν(ζ) = Bi with ν = (β − 1)/2: the slab's, cylinder's and
-/// sphere's equation for β = 0, 1, 2 and what lies between them. β from 0 to 2, Biot as above.
-/// Source: separation of ∂T/∂t = α (T″ + β/r T′), whose bounded solutions are r^(−ν) J_ν(ζr).
-[[nodiscard]] Result<double> firstEigenvalue(double beta, double biot);
+/// One term of the bodies between: the first root ζ of ζ J_{ν+1}(ζ)/J_ν(ζ) = Bi with ν = (β − 1)/2
+/// (the equations above for β = 0, 1, 2), and its C = 2 Bi/[(ζ² + Bi² − 2ν Bi)·Γ(ν+1)(2/ζ)^ν
+/// J_ν(ζ)]. β from 0 to 2, Biot as above. Source: separation of ∂T/∂t = α (T″ + β/r T′), whose
+/// bounded solutions are r^(−ν) J_ν(ζr).
+[[nodiscard]] Result<OneTerm> oneTermBetween(double beta, double biot);
 
 } // namespace suppertide::science

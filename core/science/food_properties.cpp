@@ -150,12 +150,14 @@ Result<HeatMaterial> heatMaterial(const Composition& composition, double freezes
     enthalpy.reserve(points);
     conductivity.reserve(points);
     double sensible = 0.0; // J/kg since the coldest
+    double before = 0.0;
     for (std::size_t i = 0; i < points; ++i) {
         const double t = coldest + step * static_cast<double>(i);
         const FoodProperties food = mixed(composition, t, freezesAt);
         if (i > 0) {
-            sensible += step * mixed(composition, t - 0.5 * step, freezesAt).heatCapacity;
+            sensible += 0.5 * step * (before + food.heatCapacity);
         }
+        before = food.heatCapacity;
         enthalpy.push_back(density * (sensible - heatOfMelting * food.iceFraction));
         conductivity.push_back(food.conductivity);
     }

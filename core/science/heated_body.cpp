@@ -14,6 +14,8 @@ namespace {
 /// Difference between one step and two halves that is accepted, as a share of the span of
 /// temperatures.
 constexpr double stepTolerance = 0.001;
+/// The same while properties change with temperature, whose own error is larger by far.
+constexpr double variableTolerance = 0.004;
 /// °C below which differences of temperature no longer shorten a step.
 constexpr double leastSpan = 1.0;
 constexpr double longest = 1e7; // s
@@ -131,7 +133,7 @@ std::optional<HeatedBody::State> HeatedBody::implicitStep(const State& from, dou
         }
         inflow = -entering;
     };
-    constexpr double settled = 1e-6; // °C
+    constexpr double settled = 1e-3; // °C; energy is kept by the flows whatever it is
     constexpr int mostTries = 12;
     for (int attempt = 0; attempt < mostTries; ++attempt) {
         flows();
@@ -174,7 +176,7 @@ double HeatedBody::span() const
 /// Goes forward by the step that accuracy allows, at most `mostSeconds`, and returns it.
 double HeatedBody::stepWithin(double mostSeconds)
 {
-    const double tolerance = stepTolerance * span();
+    const double tolerance = (material_->isConstant() ? stepTolerance : variableTolerance) * span();
     double seconds = std::min(nextStep_, mostSeconds);
     constexpr double shortest = 1e-9; // s; far below any step that accuracy asks for
     while (true) {

@@ -5,6 +5,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/science/dinner_foods.h"
 #include "core/science/lethality.h"
 #include "core/science/valid_range.h"
 
@@ -28,9 +29,21 @@ double shapeFactorOf(PacketShape shape)
     return 1.25;
 }
 
+constexpr double frozenBelow = -2.0; // °C
+
+Result<HeatMaterial> materialOf(double diffusivity, double start)
+{
+    if (start >= frozenBelow) {
+        return HeatMaterial::constant(conductivity, conductivity / diffusivity);
+    }
+    const auto beef = findDinnerFood("beef_lean");
+    return beef ? heatMaterial(beef->composition, beef->freezesAt)
+                : Result<HeatMaterial>{beef.error()};
+}
+
 Result<HeatedBody> packet(double beta, double millimetres, double diffusivity, double start)
 {
-    auto material = HeatMaterial::constant(conductivity, conductivity / diffusivity);
+    auto material = materialOf(diffusivity, start);
     if (!material) {
         return material.error();
     }
@@ -84,13 +97,14 @@ Result<std::vector<Kill>> germsOf(PasteurisedFood food)
 /// Minutes until the last of the germs has fallen as far as is asked for.
 Result<double> minutesToKill(HeatedBody body, std::vector<Kill> kills, double bath)
 {
-    constexpr double step = 0.5; // minutes
     const auto leastDone = [&kills] {
         return std::ranges::min_element(kills, {}, &Kill::part)->part();
     };
     double minute = 0.0;
     double before = 0.0;
     while (minute < mostMinutes) {
+        // Between two points the temperature in the middle is taken to go straight.
+        const double step = std::max(0.25, 0.02 * minute);
         const double from = body.centre();
         if (auto passed = body.advance({bath, bathCoefficient}, 60.0 * step); !passed) {
             return passed.error();
@@ -119,7 +133,7 @@ Result<Estimate> timeInBath(PacketShape shape, double millimetres, double start,
 {
     if (auto fault =
             outsideRange({{"The thickness", millimetres, 3.0, 150.0, "mm"},
-                          {"The temperature at the start", start, -2.0, 80.0, "°C"},
+                          {"The temperature at the start", start, -30.0, 80.0, "°C"},
                           {"The temperature of the bath", bath, 0.0, 95.0, "°C"},
                           {"How near the middle shall come to the bath", below, 0.1, 10.0, "°C"},
                           {"The difference between bath and food", std::abs(bath - start), below,
@@ -128,25 +142,23 @@ Result<Estimate> timeInBath(PacketShape shape, double millimetres, double start,
     }
     const double beta = shapeFactorOf(shape);
     const double target = bath > start ? bath - below : bath + below;
-    const auto minutes = [&](double diffusivity) {
-        return minutesInBath(beta, millimetres, diffusivity, start, bath, target);
-    };
-    auto least = minutes(1.6e-7);
-    auto likely = minutes(1.4e-7);
-    auto most = minutes(1.1e-7);
-    for (const auto* one : {&least, &likely, &most}) {
-        if (!*one) {
-            return one->error();
-        }
+    constexpr double likelyDiffusivity = 1.4e-7; // m²/s
+    auto likely = minutesInBath(beta, millimetres, likelyDiffusivity, start, bath, target);
+    if (!likely) {
+        return likely.error();
     }
-    return Estimate{*least,
+    // At the same Biot number time goes as 1/α.
+    const bool isFrozen = start < frozenBelow;
+    const double least = *likely * (isFrozen ? 0.8 : likelyDiffusivity / 1.6e-7);
+    const double most = *likely * (isFrozen ? 1.2 : likelyDiffusivity / 1.1e-7);
+    return Estimate{least,
                     *likely,
-                    *most,
+                    most,
                     {{"thickness", millimetres, "mm"},
                      {"shape (0 slab, 1 cylinder, 2 sphere)", beta, ""},
                      {"at the start", start, "°C"},
                      {"bath", bath, "°C"},
-                     {"diffusivity", 0.14, "mm²/s"},
+                     {"diffusivity", 1e6 * likelyDiffusivity, "mm²/s"},
                      {"heat transfer at the surface", bathCoefficient, "W/(m²·K)"}}};
 }
 

@@ -18,9 +18,11 @@ enum class PacketShape
 };
 
 /// Minutes until the middle is `below` °C (0.1…10) under the bath (or above it, if it cools down).
-/// mm 3…150, start −2…80 °C, bath 0…95 °C; a failure outside. α 1.4e-7 m²/s, h 95 W/(m²·K), k 0.48
-/// W/(m·K). Range: α 1.1e-7…1.6e-7. Source: D. E. Baldwin, Sous vide cooking: a review, Int. J.
-/// Gastronomy and Food Science 1 (2012) 15–30; heating table of the web guide.
+/// mm 3…150, start −30…80 °C, bath 0…95 °C; a failure outside. α 1.4e-7 m²/s, h 95 W/(m²·K), k 0.48
+/// W/(m·K); from frozen (below −2 °C) lean beef with its heat of melting. Range: α 1.1e-7…1.6e-7;
+/// from frozen ± 20 %, which is how far the printed table lies from this model. Source: D. E.
+/// Baldwin, Sous vide cooking: a review, Int. J. Gastronomy and Food Science 1 (2012) 15–30;
+/// heating table of the web guide.
 [[nodiscard]] Result<Estimate> timeInBath(PacketShape shape, double millimetres, double start,
                                           double bath, double below = 0.5);
 

@@ -37,8 +37,8 @@ Result<Peak> peakAfter(const CoreQuestion& q, double ovenCoefficient, double wet
     const double atOnce = body->centre();
     Peak peak{0.0, 0.0};
     double seconds = 0.0;
-    // The hottest time is found to a fiftieth of itself.
-    for (double step = 15.0; seconds < 6.0 * 3600.0; step = std::max(15.0, 0.02 * seconds)) {
+    // The hottest time is found to a twentieth of itself; around it the temperature hardly changes.
+    for (double step = 30.0; seconds < 6.0 * 3600.0; step = std::max(30.0, 0.05 * seconds)) {
         if (auto passed = body->advance({room, roomCoefficient}, step); !passed) {
             return passed.error();
         }
@@ -64,8 +64,8 @@ Result<Resting> carryOver(const CoreQuestion& question, double room)
     if (auto fault = outsideRange({{"The temperature of the room", room, 0.0, 60.0, "°C"}})) {
         return *fault;
     }
-    if (auto possible = timeToCore(question); !possible) {
-        return possible.error();
+    if (auto fault = faultIn(question)) {
+        return *fault;
     }
     const Spread& oven = question.coefficient;
     const Spread& wet = question.wetness;
@@ -91,6 +91,9 @@ Result<double> pullTemperature(const CoreQuestion& question, double room, double
 {
     CoreQuestion asked = question;
     asked.target = wanted;
+    if (auto fault = outsideRange({{"The temperature of the room", room, 0.0, 60.0, "°C"}})) {
+        return *fault;
+    }
     if (auto possible = timeToCore(asked); !possible) {
         return possible.error();
     }
@@ -106,7 +109,7 @@ Result<double> pullTemperature(const CoreQuestion& question, double room, double
         return cannotCompute("Even if it is taken out at once, it gets warmer than that. Choose a "
                              "higher temperature.");
     }
-    constexpr double precise = 0.05; // °C
+    constexpr double precise = 0.2; // °C
     return bracketedRoot(excess, coldest, wanted, precise);
 }
 

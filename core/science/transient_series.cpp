@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/base/contracts.h"
 #include "core/science/bracketed_root.h"
 #include "core/science/eigenvalues.h"
 #include "core/science/valid_range.h"
@@ -13,9 +14,6 @@ namespace suppertide::science {
 
 namespace {
 
-/// exp(−ζ²Fo) of the last term is below 1e-17 at the least Fourier number.
-constexpr std::size_t termsKept = 64;
-constexpr double leastFourier = 0.001;
 constexpr double mostFourier = 1e9;
 
 std::optional<Failure> faultOf(const Conduction& body)
@@ -29,19 +27,27 @@ std::optional<Failure> faultOf(const Conduction& body)
 
 } // namespace
 
-Result<TransientSeries> TransientSeries::make(Shape shape, double biot)
+Result<TransientSeries> TransientSeries::make(Shape shape, double biot, std::size_t terms)
 {
-    auto roots = eigenvalues(shape, biot, termsKept);
+    expects(terms >= 8 && terms <= 64, "8 to 64 terms");
+    auto roots = eigenvalues(shape, biot, terms);
     if (!roots) {
         return roots.error();
     }
-    std::vector<Term> terms;
-    terms.reserve(roots->size());
+    std::vector<Term> kept;
+    kept.reserve(roots->size());
     for (const double zeta : *roots) {
-        terms.push_back({zeta, seriesCoefficient(shape, zeta), profile(shape, zeta),
-                         meanOfProfile(shape, zeta)});
+        kept.push_back({zeta, seriesCoefficient(shape, zeta), profile(shape, zeta),
+                        meanOfProfile(shape, zeta)});
     }
-    return TransientSeries{shape, std::move(terms)};
+    return TransientSeries{shape, std::move(kept)};
+}
+
+/// Where exp(−ζ²Fo) of the last term falls below 1e-17.
+double TransientSeries::leastFourier() const
+{
+    const auto terms = static_cast<double>(terms_.size());
+    return 4.0 / (terms * terms);
 }
 
 template <typename Weight>
@@ -51,7 +57,7 @@ Result<double> TransientSeries::sum(double fourier, const Weight& weight) const
         return 1.0;
     }
     if (auto fault = outsideRange({{"The time against the thickness (Fourier number)", fourier,
-                                    leastFourier, mostFourier, ""}})) {
+                                    leastFourier(), mostFourier, ""}})) {
         return *fault;
     }
     double total = 0.0;
@@ -85,6 +91,12 @@ Result<double> TransientSeries::at(double r, double fourier) const
     return sum(fourier, [this, r](const Term& term) { return profile(shape_, term.zeta * r); });
 }
 
+double TransientSeries::centreFromStart(double fourier) const
+{
+    constexpr double unnoticed = 0.01; // θ differs from 1 by 2 erfc(5), 3e-12
+    return fourier < std::max(unnoticed, leastFourier()) ? 1.0 : centreUnchecked(fourier);
+}
+
 double TransientSeries::centreUnchecked(double fourier) const
 {
     double total = 0.0;
@@ -102,19 +114,19 @@ Result<double> TransientSeries::fourierAtCentre(double theta) const
             "between that of the food and that of its surroundings.");
     }
     // The middle keeps its temperature to the last digit until about here.
-    if (theta >= centreUnchecked(leastFourier)) {
+    if (theta >= centreUnchecked(leastFourier())) {
         return 0.0;
     }
     // One term alone lies above the series in the middle, so it gives a time that is late enough.
     const Term& first = terms_.front();
-    const double late = leastFourier + std::log(std::max(first.coefficient / theta, 1.0)) /
-                                           (first.zeta * first.zeta);
+    const double late = leastFourier() + std::log(std::max(first.coefficient / theta, 1.0)) /
+                                             (first.zeta * first.zeta);
     const auto f = [this, theta](double fourier) { return centreUnchecked(fourier) - theta; };
     double high = late;
     while (f(high) > 0.0) {
         high *= 2.0;
     }
-    return bracketedRoot(f, leastFourier, high);
+    return bracketedRoot(f, leastFourier(), high);
 }
 
 Result<double> secondsToCentre(const Conduction& body, double start, double surroundings,
@@ -145,25 +157,60 @@ Result<double> secondsToCentre(const Conduction& body, double start, double surr
     return *fourier * body.halfThickness * body.halfThickness / body.diffusivity;
 }
 
-Result<double> productAtCentre(const std::vector<Conduction>& bodies, double seconds)
+Result<ProductOfBodies> ProductOfBodies::make(const std::vector<Conduction>& bodies)
 {
-    double product = 1.0;
+    expects(!bodies.empty(), "one body or more");
+    constexpr std::size_t enough = 20; // for Fo ≥ 0.01
+    std::vector<Part> parts;
     for (const Conduction& body : bodies) {
         if (auto fault = faultOf(body)) {
             return *fault;
         }
-        auto series = TransientSeries::make(body.shape, body.biot());
+        auto series = TransientSeries::make(body.shape, body.biot(), enough);
         if (!series) {
             return series.error();
         }
-        auto theta =
-            series->centre(body.diffusivity * seconds / (body.halfThickness * body.halfThickness));
-        if (!theta) {
-            return theta.error();
-        }
-        product *= *theta;
+        parts.push_back(
+            {std::move(*series), body.diffusivity / (body.halfThickness * body.halfThickness)});
+    }
+    return ProductOfBodies{std::move(parts)};
+}
+
+double ProductOfBodies::centreUnchecked(double seconds) const
+{
+    double product = 1.0;
+    for (const Part& part : parts_) {
+        product *= part.series.centreFromStart(seconds * part.fourierPerSecond);
     }
     return product;
+}
+
+Result<double> ProductOfBodies::centre(double seconds) const
+{
+    if (auto fault = outsideRange({{"The time", seconds, 0.0, 1e9, "s"}})) {
+        return *fault;
+    }
+    return centreUnchecked(seconds);
+}
+
+Result<double> ProductOfBodies::secondsToTheta(double theta) const
+{
+    if (!(theta > 0.0 && theta <= 1.0)) {
+        return cannotCompute(
+            "The middle never gets there: the temperature that is wanted does not lie "
+            "between that of the food and that of its surroundings.");
+    }
+    // No slower than its quickest part alone.
+    double high = 1e300;
+    for (const Part& part : parts_) {
+        auto fourier = part.series.fourierAtCentre(theta);
+        if (!fourier) {
+            return fourier.error();
+        }
+        high = std::min(high, *fourier / part.fourierPerSecond);
+    }
+    const auto excess = [this, theta](double seconds) { return centreUnchecked(seconds) - theta; };
+    return excess(high) >= 0.0 ? high : bracketedRoot(excess, 0.0, high, 1e-6);
 }
 
 } // namespace suppertide::science

@@ -3,6 +3,7 @@
 // finite_volume.h.
 #pragma once
 
+#include <cstddef>
 #include <vector>
 
 #include "core/base/result.h"
@@ -12,15 +13,15 @@ namespace suppertide::science {
 
 /// Everything here is without unit. θ = (T − T∞)/(T₀ − T∞) falls from 1 to 0 with the Fourier
 /// number Fo = α·t/L², L being half the thickness or the radius.
-/// Range: Fo = 0, or Fo ≥ 0.001; a failure between (the series then needs more terms than are
-/// kept) and below zero.
+/// Range: Fo = 0, or Fo ≥ 4/terms² (0.001 for all 64); a failure between (the series then needs
+/// more terms than are kept) and below zero.
 /// Source: F. P. Incropera et al., Fundamentals of Heat and Mass Transfer, "Exact solution" of the
 /// plane wall and of radial systems with convection.
 class TransientSeries
 {
 public:
-    /// Biot from 1e-5, infinity included; a failure below.
-    static Result<TransientSeries> make(Shape shape, double biot);
+    /// Biot from 1e-5, infinity included; a failure below. Requires 8 to 64 terms.
+    static Result<TransientSeries> make(Shape shape, double biot, std::size_t terms = 64);
 
     [[nodiscard]] Result<double> centre(double fourier) const;
     [[nodiscard]] Result<double> surface(double fourier) const;
@@ -31,7 +32,8 @@ public:
     /// When the middle has fallen to `theta`, 0 < theta ≤ 1; a failure outside. 1 gives 0.
     [[nodiscard]] Result<double> fourierAtCentre(double theta) const;
 
-    [[nodiscard]] Shape shape() const { return shape_; }
+    /// As `centre`, for any Fo from 0: the middle has not noticed anything before Fo = 0.01.
+    [[nodiscard]] double centreFromStart(double fourier) const;
 
 private:
     struct Term
@@ -46,6 +48,7 @@ private:
     template <typename Weight>
     [[nodiscard]] Result<double> sum(double fourier, const Weight& weight) const;
     [[nodiscard]] double centreUnchecked(double fourier) const;
+    [[nodiscard]] double leastFourier() const;
 
     Shape shape_;
     std::vector<Term> terms_;
@@ -69,10 +72,31 @@ struct Conduction
 [[nodiscard]] Result<double> secondsToCentre(const Conduction& body, double start,
                                              double surroundings, double target);
 
-/// θ of the middle after `seconds`, of bodies whose heat flows along more than one coordinate: the
-/// product of the θ of the bodies whose intersection they are. A short cylinder is cylinder × slab,
-/// a brick slab × slab × slab. Exact. Source: Carslaw and Jaeger, Conduction of Heat in Solids, 2nd
+/// Bodies whose heat flows along more than one coordinate: the intersection of slabs and a
+/// cylinder, whose θ in the middle is the product of theirs. A short cylinder is cylinder × slab, a
+/// brick slab × slab × slab. Exact. Source: Carslaw and Jaeger, Conduction of Heat in Solids, 2nd
 /// ed., § 1.15 (products of solutions).
-[[nodiscard]] Result<double> productAtCentre(const std::vector<Conduction>& bodies, double seconds);
+class ProductOfBodies
+{
+public:
+    /// One body or more; the failures of a `Conduction` whose measures are not positive.
+    static Result<ProductOfBodies> make(const std::vector<Conduction>& bodies);
+
+    /// θ after `seconds` (0…1e9); a failure outside. To 1e-10.
+    [[nodiscard]] Result<double> centre(double seconds) const;
+    /// Seconds until θ is `theta`, 0 < theta ≤ 1; a failure outside.
+    [[nodiscard]] Result<double> secondsToTheta(double theta) const;
+
+private:
+    struct Part
+    {
+        TransientSeries series;
+        double fourierPerSecond;
+    };
+    explicit ProductOfBodies(std::vector<Part> parts) : parts_(std::move(parts)) {}
+    [[nodiscard]] double centreUnchecked(double seconds) const;
+
+    std::vector<Part> parts_;
+};
 
 } // namespace suppertide::science
