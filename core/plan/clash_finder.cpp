@@ -386,6 +386,7 @@ Severity severityOf(ClashKind kind)
     case ClashKind::Allergen:
     case ClashKind::ContentsUnknown:
     case ClashKind::Unwatched:
+    case ClashKind::FoodSafety:
         return Severity::Unsafe;
     case ClashKind::WaitTooLong:
     case ClashKind::LateForServing:

@@ -44,6 +44,18 @@ struct WashAfter
     TaskPoint usedUntil;
 };
 
+/// A wait in one of its places: which portions of a making keep there.
+struct KeptWait
+{
+    std::size_t making = 0;
+    StepPoint from;
+    StepPoint to;
+    PortionShare share;
+    LagIndex lag;
+    KeepPlace place = KeepPlace::Nowhere;
+    std::optional<OvenDemandIndex> oven; // that keeps it warm
+};
+
 struct Evening
 {
     const PlanInput& input;
@@ -57,6 +69,7 @@ struct Evening
     std::vector<WashAfter> washes{};
     std::map<std::pair<std::size_t, std::size_t>, OvenDemandIndex> ovenOf{}; // making and batch
     std::map<TaskIndex, std::vector<CookId>> wantedCooks{};                  // who alone may do it
+    std::vector<KeptWait> keptWaits{};
 
     [[nodiscard]] const Occasion& occasion() const { return *input.occasion; }
     [[nodiscard]] const Kitchen& kitchen() const { return *input.kitchen; }
@@ -122,5 +135,6 @@ void addTrips(Evening& evening);
 void addAbsences(Evening& evening);
 void addPins(Evening& evening);
 void addCosts(Evening& evening);
+void addFoods(Evening& evening);
 
 } // namespace suppertide

@@ -97,6 +97,7 @@ Result<FormulationPtr> formulate(const PlanInput& input)
     addAbsences(evening);
     addCosts(evening);
     addPins(evening);
+    addFoods(evening);
     return evening.draft.finish();
 }
 

@@ -77,8 +77,9 @@ public:
         }
         if (places.empty()) {
             const KeepPlace nowhere = KeepPlace::Nowhere;
-            draft_.addLag(pair.from.point, pair.to.point, {wait_.least, wait_.most},
-                          sourceFor(nowhere, 0));
+            const LagIndex lag = draft_.addLag(pair.from.point, pair.to.point,
+                                               {wait_.least, wait_.most}, sourceFor(nowhere, 0));
+            keep(pair, lag, nowhere, std::nullopt);
             return;
         }
         writeKept(pair, places.front(), pair.to.point);
@@ -100,9 +101,17 @@ private:
     /// Costs are set later, from the preferences.
     void writeKept(const TiedPair& pair, const KeepOption& option, const TaskPoint& until)
     {
-        draft_.addLag(pair.from.point, until, {wait_.least, least(wait_.most, option.most)},
-                      sourceFor(option.place, option.lossPerHour));
-        holdPlace(pair, option, until, keepId(pair));
+        const LagIndex lag =
+            draft_.addLag(pair.from.point, until, {wait_.least, least(wait_.most, option.most)},
+                          sourceFor(option.place, option.lossPerHour));
+        keep(pair, lag, option.place, holdPlace(pair, option, until, keepId(pair)));
+    }
+
+    void keep(const TiedPair& pair, LagIndex lag, KeepPlace place,
+              std::optional<OvenDemandIndex> oven)
+    {
+        evening_.keptWaits.push_back({index_, wait_.from, wait_.to,
+                                      pair.from.share.common(pair.to.share), lag, place, oven});
     }
 
     [[nodiscard]] std::string keepId(const TiedPair& pair) const
@@ -159,29 +168,32 @@ private:
                       orderSource(making_, Rule::Waits));
         // Where what follows may not take place, the event has nothing to wait for.
         const bool alwaysFollows = draft_.isPresentWith(pair.to.point.task, pair.from.point.task);
-        draft_.addLag(pair.from.point, startOf(until),
-                      {alwaysFollows ? wait_.least : Minutes{0}, least(wait_.most, option.most)},
-                      sourceFor(option.place, option.lossPerHour));
-        holdPlace(pair, option, startOf(until), id + "@" + placeWord(option.place));
+        const LagIndex lag = draft_.addLag(
+            pair.from.point, startOf(until),
+            {alwaysFollows ? wait_.least : Minutes{0}, least(wait_.most, option.most)},
+            sourceFor(option.place, option.lossPerHour));
+        keep(pair, lag, option.place,
+             holdPlace(pair, option, startOf(until), id + "@" + placeWord(option.place)));
     }
 
-    void holdPlace(const TiedPair& pair, const KeepOption& option, const TaskPoint& until,
-                   const std::string& id)
+    /// The oven, if it is one that keeps it warm.
+    std::optional<OvenDemandIndex> holdPlace(const TiedPair& pair, const KeepOption& option,
+                                             const TaskPoint& until, const std::string& id)
     {
         switch (option.place) {
         case KeepPlace::Nowhere:
         case KeepPlace::Counter:
-            return;
+            return std::nullopt;
         case KeepPlace::Fridge:
             holdCold(pair, option, until, id, ResourceKind::Fridge, "fridge");
-            return;
+            return std::nullopt;
         case KeepPlace::Freezer:
             holdCold(pair, option, until, id, ResourceKind::Freezer, "freezer");
-            return;
+            return std::nullopt;
         case KeepPlace::Warm:
-            holdWarm(pair, option, until, id);
-            return;
+            return holdWarm(pair, option, until, id);
         }
+        return std::nullopt;
     }
 
     [[nodiscard]] DemandSource keepSource(const char* thing) const
@@ -218,13 +230,14 @@ private:
         return room.ceiled();
     }
 
-    void holdWarm(const TiedPair& pair, const KeepOption& option, const TaskPoint& until,
-                  const std::string& id)
+    std::optional<OvenDemandIndex> holdWarm(const TiedPair& pair, const KeepOption& option,
+                                            const TaskPoint& until, const std::string& id)
     {
         const TaskPoint from = pair.from.point;
+        std::optional<OvenDemandIndex> oven;
         switch (option.warmBy) {
         case WarmBy::Oven:
-            holdOven(
+            oven = holdOven(
                 evening_,
                 OvenUse{1, hotHolding + holdingMargin, hottestHolding, usualHolding, OvenMode::Any},
                 from, until, id, keepSource("oven"));
@@ -235,9 +248,10 @@ private:
         case WarmBy::Flask:
             hold(evening_, VesselUse{"flask", option.litres, 1, Minutes{0}}, from, until, id,
                  keepSource("flask"));
-            return;
+            return std::nullopt;
         }
         keepWatch(evening_, from, until, id, keepSource(""));
+        return oven;
     }
 
     Evening& evening_;

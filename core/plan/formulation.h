@@ -13,6 +13,7 @@
 #include "core/base/result.h"
 #include "core/occasion/occasion.h"
 #include "core/plan/layout.h"
+#include "core/plan/tracked_food.h"
 #include "core/plan/weights.h"
 #include "core/problem/problem.h"
 
@@ -183,6 +184,7 @@ struct Formulation
     IndexedVector<ChoiceIndex, ChoiceSource> choices;
     IndexedVector<OvenIndex, std::string> ovenNames;
     IndexedVector<CookIndex, std::string> cookNames;
+    IndexedVector<FoodIndex, TrackedFood> foods;
     std::map<std::string, TaskIndex> taskById;
     std::map<CourseId, TaskIndex> servings;
 

@@ -75,6 +75,7 @@ public:
     PoolIndex addPool(Pool pool, ResourceSource source);
     void addCook(Cook cook, std::string name);
     void addOven(Oven oven, std::string name);
+    void addFood(TrackedFood food) { formulation_.foods.push_back(std::move(food)); }
     void addServing(const CourseId& course, TaskIndex event);
 
     /// For rules that refine what others have added.

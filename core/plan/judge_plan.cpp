@@ -2,6 +2,7 @@
 #include <utility>
 
 #include "core/plan/clash_finder.h"
+#include "core/plan/food_safety.h"
 #include "core/plan/plan.h"
 #include "core/plan/seen_step.h"
 #include "core/problem/timetable.h"
@@ -25,6 +26,9 @@ PlanPtr judgePlan(FormulationPtr formulation, const PlanInput& input, Schedule s
     plan->clashes =
         ClashFinder(*formulation).clashes(schedule, check(formulation->problem, schedule));
     for (Clash& clash : foodClashes(*formulation, input)) {
+        plan->clashes.push_back(std::move(clash));
+    }
+    for (Clash& clash : FoodSafety(*formulation, input).update(schedule)) {
         plan->clashes.push_back(std::move(clash));
     }
     sortClashes(plan->clashes);

@@ -3,6 +3,7 @@
 #include "core/assign/live_assign.h"
 #include "core/check/live_check.h"
 #include "core/plan/clash_finder.h"
+#include "core/plan/food_safety.h"
 #include "core/plan/lay_out.h"
 
 namespace suppertide {
@@ -14,8 +15,11 @@ public:
         : plan(std::move(from)), formulation(*plan->formulation), layout(input.layout),
           pins(assignmentPins(formulation, *layout)), assigned(formulation.problem),
           check(formulation.problem, plan->schedule), finder(formulation),
-          ofFood(foodClashes(formulation, input)), clashes(plan->clashes)
-    {}
+          ofFood(foodClashes(formulation, input)), safety(formulation, input),
+          clashes(plan->clashes)
+    {
+        safety.update(plan->schedule);
+    }
 
     void move(TaskIndex task, PlanTime start)
     {
@@ -23,6 +27,9 @@ public:
             assigned.assign(movedStarts(formulation, *layout, plan->schedule, task, start), pins));
         clashes = finder.clashes(check.schedule(), broken);
         clashes.insert(clashes.end(), ofFood.begin(), ofFood.end());
+        for (Clash& clash : safety.update(check.schedule())) {
+            clashes.push_back(std::move(clash));
+        }
         sortClashes(clashes);
     }
 
@@ -34,6 +41,7 @@ public:
     LiveCheck check;
     ClashFinder finder;
     std::vector<Clash> ofFood; // who eats what does not hang on when it is cooked
+    FoodSafety safety;
     std::vector<Clash> clashes;
 };
 

@@ -82,6 +82,7 @@ bool areOneCause(const Formulation& formulation, const Clash& one, const Clash& 
     case ClashKind::Allergen:
     case ClashKind::GuestLeftOut:
     case ClashKind::ContentsUnknown:
+    case ClashKind::FoodSafety:
         return false;
     }
     return false;

@@ -11,6 +11,7 @@
 #include "core/check/check.h"
 #include "core/plan/formulation.h"
 #include "core/problem/schedule.h"
+#include "core/safety/finding.h"
 
 namespace suppertide {
 
@@ -35,6 +36,7 @@ enum class ClashKind
     ContentsUnknown, // nobody has said what an ingredient contains, and it matters to a guest
     Utensils,        // not enough of a utensil, whenever it is done
     Unwatched,       // heat while nobody is awake at home
+    FoodSafety,      // a published rule of food safety is broken
 };
 
 enum class Severity
@@ -44,6 +46,7 @@ enum class Severity
     Undesirable
 };
 
+/// Of FoodSafety the worst; a rule that is a caution makes it Undesirable.
 [[nodiscard]] Severity severityOf(ClashKind kind);
 
 /// Something in a plan that cannot be, or must not be. The figures are in the kind's own unit: °C
@@ -69,6 +72,8 @@ struct Clash
     std::vector<Substance> substances;
     std::vector<std::string> ingredients;
     bool isMode = false; // OvenTemperature: not the degrees, but fan, grill or off do not agree
+    std::optional<FoodIndex> food;          // FoodSafety: which one …
+    std::optional<safety::Finding> finding; // … and the rule, with its figures
     std::vector<std::string> broken; // "kind:id" of the problem's requirements that it stands for
 
     friend bool operator==(const Clash&, const Clash&) = default;
@@ -103,7 +108,8 @@ struct Plan
 
 using PlanPtr = std::shared_ptr<const Plan>;
 
-/// Clashes of schedule (core/check), and of food (who eats what).
+/// Clashes of schedule (core/check), and of food: who eats what, and the rules of food safety of
+/// the occasion's book along each followed food's history.
 [[nodiscard]] PlanPtr judgePlan(FormulationPtr formulation, const PlanInput& input,
                                 Schedule schedule, std::uint64_t revision = 0);
 

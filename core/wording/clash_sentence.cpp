@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/wording/clash_words.h"
+#include "core/wording/food_safety_sentence.h"
 
 namespace suppertide {
 
@@ -387,6 +388,8 @@ std::string sentence(const Plan& plan, const Occasion& occasion, const Clash& cl
         return utensils(words);
     case ClashKind::Unwatched:
         return unwatched(words);
+    case ClashKind::FoodSafety:
+        return foodSafetySentence(words);
     }
     return std::string(nameOf(clash.kind));
 }

@@ -45,6 +45,8 @@ std::string_view nameOf(ClashKind kind)
         return "not enough of a utensil";
     case ClashKind::Unwatched:
         return "heat with nobody awake";
+    case ClashKind::FoodSafety:
+        return "food safety";
     }
     return "";
 }

@@ -131,6 +131,7 @@ private:
         case ClashKind::Allergen:
         case ClashKind::GuestLeftOut:
         case ClashKind::ContentsUnknown:
+        case ClashKind::FoodSafety:
             break;
         }
         std::string said = sentence(*hold.beyond, occasion_, clash, reader_.style());

@@ -74,6 +74,7 @@ private:
         case ClashKind::GuestLeftOut:
         case ClashKind::ContentsUnknown:
         case ClashKind::Unwatched:
+        case ClashKind::FoodSafety:
             return atTasks(clash, "");
         }
         return {};

@@ -1,0 +1,41 @@
+// FoodSafety: the rules of food safety along the histories of a plan's foods, live: what they break
+// becomes clashes. Used by judgePlan and LivePlan; whoever shows a food's history asks it too. No
+// finding means that no rule known to this program is broken: local codes prevail.
+#pragma once
+
+#include <vector>
+
+#include "core/plan/food_temperatures.h"
+#include "core/plan/plan.h"
+#include "core/safety/live_histories.h"
+
+namespace suppertide {
+
+class FoodSafety
+{
+public:
+    /// The formulation must outlive it.
+    FoodSafety(const Formulation& formulation, const PlanInput& input);
+
+    /// What breaks a rule under this schedule, as clashes in the order of the foods. What was not
+    /// computed is no clash; it is among the findings.
+    std::vector<Clash> update(const Schedule& schedule);
+
+    /// Of the last update.
+    [[nodiscard]] const FoodHistories& histories() const { return *histories_; }
+    /// Likewise; none of a food that is not cooked or whose history cannot be judged.
+    [[nodiscard]] std::vector<safety::Finding> findingsOf(FoodIndex food) const;
+    /// How many stays were computed and how many foods judged anew by it.
+    [[nodiscard]] std::size_t computedLast() const { return temperatures_.computedLast(); }
+    [[nodiscard]] std::size_t judgedLast() const { return judged_.judgedLast(); }
+
+private:
+    const Formulation& formulation_;
+    std::shared_ptr<const Kitchen> kitchen_;
+    safety::RuleBook book_;
+    FoodTemperatures temperatures_;
+    safety::LiveHistories judged_;
+    const FoodHistories* histories_ = nullptr;
+};
+
+} // namespace suppertide
