@@ -22,7 +22,8 @@ constexpr int hottestTabulated = 150;
 constexpr double roomTemperature = 20;
 constexpr double secondsPerMinute = 60;
 constexpr double gramsPerKilogram = 1000;
-/// Of what a cook measures: later than planned by at most half as long again.
+/// Where a cook measures, what is computed to take up to so many times as long as the step, or as
+/// little, takes as long as the step.
 constexpr double mostLater = 1.5;
 constexpr double reachedWithin = 1e-6;
 
@@ -182,7 +183,7 @@ public:
     PassageCurve take()
     {
         std::vector<safety::TemperatureSample> samples = sampler_.take();
-        if (reached_ && *reached_ > heat_.minutes) {
+        if (reached_ && *reached_ > heat_.minutes / mostLater) {
             for (safety::TemperatureSample& sample : samples) {
                 sample.minute *= heat_.minutes / *reached_;
             }

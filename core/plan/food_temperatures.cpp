@@ -152,6 +152,15 @@ HistoryPiece pieceOf(const FoodPassage& passage)
     return piece;
 }
 
+/// At table it is cut up: nothing goes on cooking.
+std::vector<safety::TemperatureSample> served(std::vector<safety::TemperatureSample> samples)
+{
+    for (safety::TemperatureSample& sample : samples) {
+        sample.core = std::min(sample.core, samples.front().core);
+    }
+    return samples;
+}
+
 /// The minutes of a curve are told from its beginning on; a history has the plan's.
 std::vector<safety::TemperatureSample> shifted(std::vector<safety::TemperatureSample> samples,
                                                const Interval& when)
@@ -203,7 +212,9 @@ public:
         for (std::size_t i = 0; i < passages.size(); ++i) {
             HistoryPiece piece = pieceOf(passages[i]);
             if (body_) {
-                piece.curve = shifted(known_[i].curve.samples, passages[i].when);
+                const auto& samples = known_[i].curve.samples;
+                const bool isServed = passages[i].place == safety::Place::AtTable;
+                piece.curve = shifted(isServed ? served(samples) : samples, passages[i].when);
             }
             history.pieces.push_back(std::move(piece));
         }

@@ -6,10 +6,10 @@
 // shape), what is stirred has one temperature all through, and the surface of its pot where it has
 // a mass. Ovens are at the temperature of the schedule's program; a bare surface is cooled by what
 // evaporates from it. Where a step says what its middle is brought to, the cook measures: it is
-// there at the end of the step (taken out earlier if it gets there earlier, a little later than
-// computed if it would take up to half as long again; beyond that it is as computed, and the rules
-// see a middle that has not got there). A food without a material of the table, and what follows a
-// heat of which nothing is known, has no curve; core/safety says so.
+// there at the end of the step, its curve stretched or shortened to that by a factor of up to 1.5;
+// what gets there still earlier stays as warm as it then is, and what would take still longer is as
+// computed: the rules see a middle that has not got there. A food without a material of the table,
+// and what follows a heat of which nothing is known, has no curve; core/safety says so.
 #pragma once
 
 #include <memory>
