@@ -10,6 +10,31 @@
 
 namespace suppertide::science {
 
+namespace detail {
+
+struct RootPoint
+{
+    double x;
+    double f;
+};
+
+/// Step from the best point `b` by the secant, or by inverse quadratic interpolation if `a` and `c`
+/// differ.
+[[nodiscard]] inline double interpolated(const RootPoint& a, const RootPoint& b, const RootPoint& c,
+                                         double half)
+{
+    const double s = b.f / a.f;
+    if (a.x == c.x) {
+        return 2.0 * half * s / (s - 1.0);
+    }
+    const double u = a.f / c.f;
+    const double r = b.f / c.f;
+    const double p = s * (2.0 * half * u * (u - r) - (b.x - a.x) * (r - 1.0));
+    return -p / ((u - 1.0) * (r - 1.0) * (s - 1.0));
+}
+
+} // namespace detail
+
 /// The point of [low, high] where `f` is zero, to `precision` or the last digits of a double.
 /// Requires f(low) and f(high) to differ in sign (or one to be zero). Never leaves the bracket.
 /// Source: T. J. Dekker's and R. P. Brent's combination of inverse quadratic interpolation, secant
@@ -23,6 +48,9 @@ template <typename Function>
     double fa = f(a);
     double fb = f(b);
     expects(fa == 0.0 || fb == 0.0 || (fa < 0.0) != (fb < 0.0), "a bracket of a root");
+    if (fa == 0.0) {
+        return a;
+    }
     double c = a; // b is the best point, c the end of the bracket on the other side
     double fc = fa;
     double step = b - a;
@@ -45,25 +73,14 @@ template <typename Function>
         if (std::abs(half) <= tolerance) {
             break;
         }
-        if (std::abs(before) < tolerance || std::abs(fa) <= std::abs(fb)) {
-            step = before = half;
-        } else {
-            const double s = fb / fa;
-            double p = 2.0 * half * s;
-            double q = 1.0 - s;
-            if (a != c) { // three points: inverse quadratic
-                const double u = fa / fc;
-                const double r = fb / fc;
-                p = s * (2.0 * half * u * (u - r) - (b - a) * (r - 1.0));
-                q = (u - 1.0) * (r - 1.0) * (s - 1.0);
-            }
-            q = p > 0.0 ? -q : q;
-            p = std::abs(p);
-            const bool isGood =
-                2.0 * p < std::min(3.0 * half * q - std::abs(tolerance * q), std::abs(before * q));
-            before = isGood ? step : half;
-            step = isGood ? p / q : half;
-        }
+        const double tried = std::abs(before) < tolerance || std::abs(fa) <= std::abs(fb)
+                                 ? half
+                                 : detail::interpolated({a, fa}, {b, fb}, {c, fc}, half);
+        const double allowed =
+            std::min(1.5 * std::abs(half) - 0.5 * tolerance, 0.5 * std::abs(before));
+        const bool isGood = tried != half && tried * half > 0.0 && std::abs(tried) < allowed;
+        before = isGood ? step : half;
+        step = isGood ? tried : half;
         a = b;
         fa = fb;
         b += std::abs(step) > tolerance ? step : std::copysign(tolerance, half);
