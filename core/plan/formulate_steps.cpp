@@ -4,6 +4,7 @@
 #include <set>
 
 #include "core/plan/evening.h"
+#include "core/plan/step_estimate.h"
 #include "core/science/pert_beta.h"
 
 namespace suppertide {
@@ -74,6 +75,12 @@ public:
     BatchTasks write()
     {
         range_ = scaledDuration(step_, making_.recipe->portions, batch_.share.total());
+        computed_ =
+            computedDuration(step_, making_.variants[made_.variants.front()].recipe, range_,
+                             batch_.share.total() / making_.recipe->portions, evening_.kitchen());
+        if (computed_) {
+            range_ = computed_->range;
+        }
         const Minutes length = planned(range_, evening_.occasion().preferences.caution);
         if (ovenUseOf(step_) != nullptr) {
             writeInOven(length);
@@ -211,6 +218,7 @@ private:
             source.text = step_.text;
             source.detail = step_.detail;
             source.duration = part.range;
+            source.computed = computed_;
             source.lines = scaledLines();
             source.isHot = isHot(step_);
             source.skill = step_.skill;
@@ -293,6 +301,7 @@ private:
     std::optional<OptionRef> option_;
     std::string id_;
     DurationRange range_;
+    std::optional<ComputedDuration> computed_;
     BatchTasks tasks_;
 };
 

@@ -16,6 +16,7 @@
 #include "core/plan/tracked_food.h"
 #include "core/plan/weights.h"
 #include "core/problem/problem.h"
+#include "core/science/estimate.h"
 
 namespace suppertide {
 
@@ -70,6 +71,19 @@ struct ScaledLine
     friend bool operator==(const ScaledLine&, const ScaledLine&) = default;
 };
 
+/// A length that was computed from a food (step_estimate.h).
+struct ComputedDuration
+{
+    std::string food;
+    DurationRange range;   // what the plan takes
+    DurationRange written; // by the recipe's author, for these portions
+    std::string failure;   // why nothing could be computed: then `range` is the written one
+    bool differsMuch = false;
+    std::vector<science::Figure> because;
+
+    friend bool operator==(const ComputedDuration&, const ComputedDuration&) = default;
+};
+
 struct TaskSource
 {
     TaskRole role = TaskRole::Step;
@@ -89,6 +103,7 @@ struct TaskSource
     std::string text;        // "Slice the potatoes"
     std::string detail;
     DurationRange duration;
+    std::optional<ComputedDuration> computed; // of the whole step
     std::vector<ScaledLine> lines;
     std::vector<Caution> cautions;
     std::vector<Substance> contains; // of the dish's variants, for cautions on paper
