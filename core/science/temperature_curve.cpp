@@ -23,10 +23,12 @@ Result<std::vector<CurvePoint>> temperatureCurve(HeatedBody& body, const std::ve
                 outsideRange({{"The time in one place", stay.minutes, 0.0, 160000.0, "minutes"}})) {
             return *fault;
         }
+        const double begin = minute;
         const double end = minute + stay.minutes;
         constexpr double nothing = 1e-6; // minutes
         while (end - minute > nothing) {
-            const double step = std::min(every, end - minute);
+            constexpr double rarer = 0.04;
+            const double step = std::min(std::max(every, rarer * (minute - begin)), end - minute);
             if (auto passed = body.advance(stay.place, 60.0 * step); !passed) {
                 return passed.error();
             }

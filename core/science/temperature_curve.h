@@ -26,9 +26,11 @@ struct CurvePoint
     friend bool operator==(const CurvePoint&, const CurvePoint&) = default;
 };
 
-/// The curve of `body` through `stays` (each 0…160 000 minutes): a point at the start, one each
-/// `every` minutes (0.1…1440) of a stay, and one at its end. `body` goes along, so that a later
-/// stay costs only itself. Fails outside the ranges.
+/// The curve of `body` through `stays` (each 0…160 000 minutes): a point at the start, one at the
+/// end of each stay, and between them one each `every` minutes (0.1…1440), later in a stay one each
+/// twentieth of the time since it began: changes slow down, and straight lines between the points
+/// are within 0.2 °C. `body` goes along, so that a later stay costs only itself. Fails outside the
+/// ranges.
 [[nodiscard]] Result<std::vector<CurvePoint>>
 temperatureCurve(HeatedBody& body, const std::vector<Stay>& stays, double every);
 

@@ -84,7 +84,7 @@ void fridge(benchmark::State& state)
     measure(state, [] { return warmingOfFridge({}); });
 }
 
-/// Oven, counter, fridge for a day, a point each minute.
+/// Oven, counter, fridge for a day, a point each minute at first.
 void courseOfADay(benchmark::State& state)
 {
     const HeatedBody raw = bodyFor(roast(), 40.0).value();
@@ -93,18 +93,6 @@ void courseOfADay(benchmark::State& state)
     measure(state, [&] {
         HeatedBody body = raw;
         return temperatureCurve(body, stays, 1.0);
-    });
-}
-
-/// The same with a point each five minutes.
-void coarseCourseOfADay(benchmark::State& state)
-{
-    const HeatedBody raw = bodyFor(roast(), 40.0).value();
-    const std::vector<Stay> stays{
-        {{100.0, 40.0}, 100.0}, {{20.0, 10.0}, 30.0}, {{4.0, 8.0}, 1310.0}};
-    measure(state, [&] {
-        HeatedBody body = raw;
-        return temperatureCurve(body, stays, 5.0);
     });
 }
 
@@ -118,7 +106,6 @@ BENCHMARK(boil)->Unit(benchmark::kMicrosecond);
 BENCHMARK(reduce)->Unit(benchmark::kMicrosecond);
 BENCHMARK(fridge)->Unit(benchmark::kMicrosecond);
 BENCHMARK(courseOfADay)->Unit(benchmark::kMicrosecond);
-BENCHMARK(coarseCourseOfADay)->Unit(benchmark::kMicrosecond);
 
 } // namespace
 

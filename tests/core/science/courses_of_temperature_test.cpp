@@ -1,6 +1,7 @@
 // Courses of temperature through several places, what they kill, and surfaces that evaporate.
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "core/science/core_temperature.h"
@@ -31,16 +32,44 @@ TEST(CoursesOfTemperature, OvenRestFridge)
         temperatureCurve(body, {{{170.0, 18.0}, 70.0}, {{20.0, 10.0}, 20.0}, {{4.0, 8.0}, 240.0}},
                          5.0)
             .value();
-    ASSERT_EQ(curve.size(), 1U + 14U + 4U + 48U);
+    const auto at = [&curve](double minute) {
+        const auto point = std::ranges::find_if(
+            curve, [minute](const CurvePoint& p) { return std::abs(p.minute - minute) < 1e-6; });
+        EXPECT_NE(point, curve.end()) << minute;
+        return *point;
+    };
+    const CurvePoint outOfOven = at(70.0);
+    const CurvePoint rested = at(90.0);
     EXPECT_EQ(curve.front().centre, 6.0);
     EXPECT_EQ(curve.front().surface, 6.0);
     EXPECT_NEAR(curve.back().minute, 330.0, 1e-9);
-    EXPECT_GT(curve[14].surface, curve[14].mean);
-    EXPECT_GT(curve[14].mean, curve[14].centre);
-    EXPECT_GT(curve[18].centre, curve[14].centre); // carry-over
-    EXPECT_LT(curve[18].surface, curve[14].surface);
+    EXPECT_GT(outOfOven.surface, outOfOven.mean);
+    EXPECT_GT(outOfOven.mean, outOfOven.centre);
+    EXPECT_GT(rested.centre, outOfOven.centre); // carry-over
+    EXPECT_LT(rested.surface, outOfOven.surface);
     EXPECT_LT(curve.back().surface, curve.back().centre);
     EXPECT_NEAR(curve.back().centre, body.centre(), 1e-12);
+}
+
+TEST(CoursesOfTemperature, StraightLinesBetweenThePointsAreCloseEnough)
+{
+    auto coarse = roast();
+    auto fine = coarse;
+    const std::vector<Stay> stays{{{170.0, 18.0}, 80.0}, {{4.0, 8.0}, 900.0}};
+    const auto points = temperatureCurve(coarse, stays, 1.0).value();
+    double passed = 0.0;
+    for (std::size_t i = 1; i < points.size(); ++i) {
+        const double middle = 0.5 * (points[i - 1].minute + points[i].minute);
+        const Exchange place = middle < 80.0 ? stays[0].place : stays[1].place;
+        ASSERT_TRUE(fine.advance(place, 60.0 * (middle - passed)));
+        passed = middle;
+        EXPECT_NEAR(0.5 * (points[i - 1].centre + points[i].centre), fine.centre(), 0.2) << middle;
+        EXPECT_NEAR(0.5 * (points[i - 1].mean + points[i].mean), fine.mean(), 0.2) << middle;
+        if (std::abs(middle - 80.0) > 1.0) {
+            ASSERT_TRUE(fine.advance(place, 60.0 * (points[i].minute - passed)));
+            passed = points[i].minute;
+        }
+    }
 }
 
 TEST(CoursesOfTemperature, APointBetweenDoesNotChangeWhatComesAfter)
