@@ -10,7 +10,8 @@ namespace {
 TEST(NistSteamTable, HeatOfVaporisationAgreesWithinTwoTenths)
 {
     test::Deviation worst{"NIST steam table, heat of vaporisation: kJ/kg"};
-    // Clapeyron's equation on two fitted formulations: stated error 0.2 kJ/kg.
+    // Clapeyron's equation on two fitted formulations: stated error 0.2 kJ/kg, and half a printed
+    // digit.
     worst.near(heatOfVaporisation(20).value() / 1000.0, 2453.5, 0.25, "2.6 h_fg 20 °C");
     worst.near(heatOfVaporisation(40).value() / 1000.0, 2406.0, 0.25, "2.6 h_fg 40 °C");
     worst.near(heatOfVaporisation(50).value() / 1000.0, 2382.0, 0.25, "2.6 h_fg 50 °C");
