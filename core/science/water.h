@@ -28,7 +28,7 @@ namespace suppertide::science {
 [[nodiscard]] Result<double> waterDensity(double celsius);
 
 /// J/kg to turn boiling water into steam at 0.01…200 °C; a failure outside. By Clapeyron's equation
-/// from the steam pressure and the densities of the sources above; within 0.2 kJ/kg of the steam
+/// from the steam pressure and the densities of the sources above; within 0.25 kJ/kg of the steam
 /// tables to 100 °C.
 [[nodiscard]] Result<double> heatOfVaporisation(double celsius);
 
