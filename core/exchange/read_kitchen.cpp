@@ -102,8 +102,9 @@ TimeTaken readTimeTaken(const JsonCursor& at)
 {
     return readObject(at, [](JsonFields& fields) {
         TimeTaken time;
+        takeOwnId(fields, time.id);
+        take(fields, "name", time.name, readText);
         time.on = readId<KitchenItemId>(fields.required("on"));
-        take(fields, "what", time.what, readText);
         time.date = readDate(fields.required("date"));
         time.computed = readMinutes(fields.required("computed"));
         time.taken = readMinutes(fields.required("taken"));

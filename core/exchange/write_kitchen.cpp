@@ -96,8 +96,9 @@ JsonValue cookToJson(const KitchenCook& cook)
 JsonValue timeTakenToJson(const TimeTaken& time)
 {
     JsonObject json;
+    json.put("id", toJson(time.id));
+    json.putUnless(std::string(), "name", time.name);
     json.put("on", toJson(time.on));
-    json.putUnless(std::string(), "what", time.what);
     json.put("date", toJson(time.date));
     json.put("computed", toJson(time.computed));
     json.put("taken", toJson(time.taken));

@@ -111,8 +111,9 @@ std::vector<KitchenFault> faultsOf(const Kitchen& kitchen)
         finder.say("kitchen", "The kitchen lies between 400 m below and 5000 m above the sea.");
     }
     for (const TimeTaken& time : kitchen.timesTaken) {
+        finder.checkItem(time.id, time.name, "time taken");
         if (time.computed <= Minutes{0} || time.taken <= Minutes{0}) {
-            finder.say("time taken by “" + time.what + "”",
+            finder.say("time taken by “" + time.name + "”",
                        "What took no time teaches nothing. Give minutes above 0, or take it away.");
         }
     }

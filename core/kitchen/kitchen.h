@@ -128,8 +128,9 @@ struct KitchenCook
 /// How long something took, beside what was computed for it: what estimates learn from.
 struct TimeTaken
 {
+    KitchenItemId id;
+    std::string name; // "Roast the chicken"
     KitchenItemId on; // oven or burner
-    std::string what; // "Roast the chicken"
     CivilDate date;
     Minutes computed{0}; // without what had been learned
     Minutes taken{0};

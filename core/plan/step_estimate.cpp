@@ -7,7 +7,6 @@
 #include <numbers>
 
 #include "core/science/boiling.h"
-#include "core/science/calibration.h"
 #include "core/science/chilling.h"
 #include "core/science/core_temperature.h"
 #include "core/science/freezing.h"
@@ -354,17 +353,7 @@ private:
     /// Moved by the times that this oven or burner has taken.
     [[nodiscard]] Estimate learned(Estimate estimate) const
     {
-        std::vector<science::MeasuredTime> pairs;
-        for (const TimeTaken& time : kitchen_.timesTaken) {
-            if (!on_.empty() && time.on == on_) {
-                pairs.push_back({static_cast<double>(time.computed.count()),
-                                 static_cast<double>(time.taken.count())});
-            }
-        }
-        if (pairs.empty()) {
-            return estimate;
-        }
-        const auto calibration = science::calibrate(pairs);
+        const auto calibration = learnedOn(kitchen_, on_);
         if (!calibration) {
             return estimate;
         }
@@ -372,7 +361,7 @@ private:
         estimate = science::calibrated(estimate, *calibration);
         estimate.because.push_back({"computed before learning", unmoved, "min"});
         estimate.because.push_back(
-            {"evenings learned from", static_cast<double>(pairs.size()), ""});
+            {"evenings learned from", static_cast<double>(calibration->pairs), ""});
         estimate.because.push_back(
             {"learned: so many times as long", calibration->factor.likely, ""});
         return estimate;
@@ -426,6 +415,22 @@ Result<science::Estimate> estimateStep(const Step& step, const FoodAtStep& food,
                                        const Rational& share, const Kitchen& kitchen)
 {
     return Estimator(step, food, share, kitchen).estimate();
+}
+
+std::optional<science::Calibration> learnedOn(const Kitchen& kitchen, const KitchenItemId& item)
+{
+    std::vector<science::MeasuredTime> pairs;
+    for (const TimeTaken& time : kitchen.timesTaken) {
+        if (!item.empty() && time.on == item) {
+            pairs.push_back({static_cast<double>(time.computed.count()),
+                             static_cast<double>(time.taken.count())});
+        }
+    }
+    if (pairs.empty()) {
+        return std::nullopt;
+    }
+    const auto calibration = science::calibrate(pairs);
+    return calibration ? std::optional(*calibration) : std::nullopt;
 }
 
 std::optional<ComputedDuration> computedDuration(const Step& step, const ResolvedRecipe& recipe,

@@ -5,6 +5,7 @@
 
 #include "core/kitchen/kitchen.h"
 #include "core/plan/formulation.h"
+#include "core/science/calibration.h"
 #include "core/science/estimate.h"
 
 namespace suppertide {
@@ -28,6 +29,11 @@ struct FoodAtStep
 /// material, no mass, a target above the place's temperature.
 [[nodiscard]] Result<science::Estimate> estimateStep(const Step& step, const FoodAtStep& food,
                                                      const Rational& share, const Kitchen& kitchen);
+
+/// What the times taken on an oven or burner have taught: nothing if there are none, or if they
+/// make no sense together (a fifth or five times of what was computed).
+[[nodiscard]] std::optional<science::Calibration> learnedOn(const Kitchen& kitchen,
+                                                            const KitchenItemId& item);
 
 /// What the plan takes: the computed range if there is one, else the recipe's own for these
 /// portions; and what is to be said of it. Absent if the step's length is not computed.

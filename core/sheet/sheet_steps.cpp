@@ -8,6 +8,7 @@
 #include "core/sheet/sheet_parts.h"
 #include "core/sheet/sheet_words.h"
 #include "core/wording/phrases.h"
+#include "core/wording/why_this_long.h"
 
 namespace suppertide {
 
@@ -146,6 +147,7 @@ private:
             parts.push_back(outOfOven(task, when));
         } else {
             parts.push_back(durationText(when.length()));
+            parts.push_back(source.computed ? lengthNote(*source.computed) : std::string{});
         }
         std::string text;
         for (const std::string& part : parts) {

@@ -50,6 +50,32 @@ void addHours(FieldList<KitchenCook>& form, const KitchenCook& cook)
         .help(tr("like 08:00–13:00, at home 13:00–16:00, 16:00–23:00"));
 }
 
+/// Empty: nobody has measured it.
+void addMeasuredCelsius(FieldList<ColdPlace>& form, const ColdPlace& cold)
+{
+    const std::string now =
+        cold.temperature ? std::to_string(cold.temperature->wholeDegrees()) : std::string();
+    form.add(FieldList<ColdPlace>::plain("temperature", tr("Measured"), FieldKind::Line, now),
+             [](ColdPlace& next, const FieldValue& value) -> Result<void> {
+                 const QString text =
+                     QString::fromStdString(std::get<std::string>(value)).trimmed();
+                 if (text.isEmpty()) {
+                     next.temperature.reset();
+                     return {};
+                 }
+                 bool isNumber = false;
+                 const int degrees = text.toInt(&isNumber);
+                 if (!isNumber || degrees < -40 || degrees > 15) {
+                     return Failure{FailureKind::BadInput,
+                                    "Write whole degrees Celsius from −40 to 15, or nothing.",
+                                    {}};
+                 }
+                 next.temperature = Celsius::degrees(degrees);
+                 return {};
+             })
+        .help(tr("°C by a thermometer; empty: 4 °C, −18 °C are taken"));
+}
+
 std::string joined(const std::vector<std::string>& words)
 {
     std::string text;
@@ -79,6 +105,9 @@ FieldList<Kitchen> kitchenForm(const Kitchen& kitchen)
     form.line("name", tr("Name"), &Kitchen::name);
     addCelsius<Kitchen>(form, "room", tr("Room temperature"), kitchen.roomTemperature,
                         [](Kitchen& next, Celsius value) { next.roomTemperature = value; });
+    form.whole("altitude", tr("Above the sea"), &Kitchen::altitudeMetres, -400, 5000,
+               QStringLiteral("m"))
+        .help(tr("water boils 1 °C sooner for each 300 m"));
     return form;
 }
 
@@ -114,6 +143,11 @@ FieldList<Burner> burnerForm(const Burner& burner)
         next.power = watts(std::get<std::int64_t>(value));
         return {};
     });
+    form.choice("kind", tr("Kind"), &Burner::kind,
+                {{BurnerKind::Gas, tr("gas")},
+                 {BurnerKind::Electric, tr("electric")},
+                 {BurnerKind::Induction, tr("induction")}})
+        .help(tr("by which its power gets into the pan"));
     return form;
 }
 
@@ -146,6 +180,37 @@ FieldList<ColdPlace> coldForm(const ColdPlace& cold)
                 {{ColdKind::Fridge, tr("fridge")}, {ColdKind::Freezer, tr("freezer")}})
         .readable("room", tr("Room to spare"), &ColdPlace::room, readLitres)
         .help(tr("litres that the dinner may have"));
+    addMeasuredCelsius(form, cold);
+    return form;
+}
+
+FieldList<TimeTaken> timeForm(const Kitchen& kitchen, const TimeTaken& time)
+{
+    FieldList<TimeTaken> form(time);
+    form.line("name", tr("What"), &TimeTaken::name);
+    Field on = FieldList<TimeTaken>::plain("on", tr("In or on"), FieldKind::Choice, time.on.text());
+    for (const KitchenOven& oven : kitchen.ovens) {
+        on.options.push_back({oven.id.text(), QString::fromStdString(oven.name)});
+    }
+    for (const Burner& burner : kitchen.burners) {
+        on.options.push_back({burner.id.text(), QString::fromStdString(burner.name)});
+    }
+    form.add(std::move(on), [](TimeTaken& next, const FieldValue& value) -> Result<void> {
+        next.on = KitchenItemId{std::get<std::string>(value)};
+        return {};
+    });
+    form.add(FieldList<TimeTaken>::plain("date", tr("On"), FieldKind::Date, toIso(time.date)),
+             [](TimeTaken& next, const FieldValue& value) -> Result<void> {
+                 const auto read = parseDate(std::get<std::string>(value));
+                 if (!read) {
+                     return Failure{FailureKind::BadInput, "This is no date.", {}};
+                 }
+                 next.date = *read;
+                 return {};
+             });
+    form.duration("computed", tr("Was computed as"), &TimeTaken::computed)
+        .help(tr("before anything was learned, as “Why here?” says"));
+    form.duration("taken", tr("Took"), &TimeTaken::taken);
     return form;
 }
 

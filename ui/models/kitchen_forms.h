@@ -11,6 +11,7 @@ namespace suppertide::ui::kitchen {
 [[nodiscard]] FieldList<Appliance> applianceForm(const Appliance& appliance);
 [[nodiscard]] FieldList<Vessel> vesselForm(const Vessel& vessel);
 [[nodiscard]] FieldList<ColdPlace> coldForm(const ColdPlace& cold);
+[[nodiscard]] FieldList<TimeTaken> timeForm(const Kitchen& kitchen, const TimeTaken& time);
 [[nodiscard]] FieldList<KitchenCook> cookForm(const KitchenCook& cook);
 /// The hours of one day of the occasion.
 [[nodiscard]] FieldList<HoursOfDay> dayForm(const HoursOfDay& day);

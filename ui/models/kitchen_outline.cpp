@@ -1,5 +1,6 @@
 #include "ui/models/kitchen_outline.h"
 
+#include "core/plan/step_estimate.h"
 #include "core/wording/wording.h"
 #include "ui/models/hours_text.h"
 #include "ui/models/kitchen_forms.h"
@@ -13,6 +14,7 @@ constexpr const char* addKey = "add";
 constexpr const char* copyKey = "copy";
 constexpr const char* removeKey = "remove";
 constexpr const char* addDayKey = "add-day";
+constexpr const char* forgetKey = "forget";
 
 QString text(const std::string& words)
 {
@@ -49,6 +51,9 @@ bool visitList(KitchenType& kitchen, const std::string& kind, const Visitor& vis
         visitor(kitchen.coldPlaces, kitchen::coldForm);
     } else if (kind == "cook") {
         visitor(kitchen.cooks, kitchen::cookForm);
+    } else if (kind == "time") {
+        visitor(kitchen.timesTaken,
+                [&kitchen](const TimeTaken& time) { return kitchen::timeForm(kitchen, time); });
     } else {
         return false;
     }
@@ -75,6 +80,8 @@ constexpr std::array sections{
             QT_TRANSLATE_NOOP("KitchenOutline", "Fridge")},
     Section{"cook", QT_TRANSLATE_NOOP("KitchenOutline", "Cooks"),
             QT_TRANSLATE_NOOP("KitchenOutline", "Cook")},
+    Section{"time", QT_TRANSLATE_NOOP("KitchenOutline", "Times taken"),
+            QT_TRANSLATE_NOOP("KitchenOutline", "Time taken")},
 };
 
 QString translated(const char* words)
@@ -113,6 +120,12 @@ QString detailOf(const ColdPlace& cold)
 {
     return translated("%1 l").arg(text(fieldText(cold.room)));
 }
+QString detailOf(const TimeTaken& time)
+{
+    return translated("took %1 min, computed %2")
+        .arg(time.taken.count())
+        .arg(time.computed.count());
+}
 QString detailOf(const KitchenCook& cook)
 {
     return cook.isHost ? translated("host") : QString();
@@ -133,7 +146,7 @@ public:
             visitList(kitchen_, section.kind, [&](const auto& list, const auto& /*form*/) {
                 for (const auto& thing : list) {
                     const RowPath path = RowPath().with(section.kind, thing.id.text());
-                    add(path.text(), 1, text(thing.name), detailOf(thing));
+                    add(path.text(), 1, text(thing.name), detailOf(thing) + learned(thing.id));
                     addDays(path);
                 }
             });
@@ -153,6 +166,21 @@ private:
         row.detail = detail;
         rows_.push_back(std::move(row));
         return rows_.back();
+    }
+
+    /// By how much estimates on an oven or burner have moved.
+    template <typename ItemId>
+    [[nodiscard]] QString learned(const ItemId& item) const
+    {
+        if constexpr (std::is_same_v<ItemId, KitchenItemId>) {
+            if (const auto calibration = learnedOn(kitchen_, item)) {
+                return translated(", learned: ×%1 (%2 to %3)")
+                    .arg(calibration->factor.likely, 0, 'f', 2)
+                    .arg(calibration->factor.least, 0, 'f', 2)
+                    .arg(calibration->factor.most, 0, 'f', 2);
+            }
+        }
+        return {};
     }
 
     void addDays(const RowPath& cook)
@@ -250,6 +278,30 @@ Result<Edit> addDay(const LibraryState& library, const RowPath& path, const Kitc
                 RowPath().with("cook", id.text()).with("day", toIso(day.date)).text()};
 }
 
+KitchenItemId firstHeat(const Kitchen& kitchen)
+{
+    if (!kitchen.ovens.empty()) {
+        return kitchen.ovens.front().id;
+    }
+    return kitchen.burners.empty() ? KitchenItemId{} : kitchen.burners.front().id;
+}
+
+/// The day of the open occasion, on which it was most likely taken.
+CivilDate today(const LibraryState& library)
+{
+    const OccasionPtr record = openOccasion(library);
+    const auto date = record ? dateOf(record->occasion) : std::nullopt;
+    return date.value_or(CivilDate{2027, 1, 1});
+}
+
+Result<Edit> forgetTimes(const LibraryState& library, const Kitchen& kitchen)
+{
+    Kitchen next = kitchen;
+    next.timesTaken.clear();
+    return Edit{withKitchen(library, std::move(next)), KitchenOutline::tr("Forget all times taken"),
+                "time"};
+}
+
 Result<Edit> addThing(const LibraryState& library, const Kitchen& kitchen, const RowPath& path,
                       bool isCopy)
 {
@@ -272,6 +324,11 @@ Result<Edit> addThing(const LibraryState& library, const Kitchen& kitchen, const
             }
             if constexpr (requires { thing.power; }) {
                 thing.size = centimetres(18);
+            }
+            if constexpr (requires { thing.taken; }) {
+                thing.on = firstHeat(kitchen);
+                thing.date = today(library);
+                thing.computed = thing.taken = Minutes{30};
             }
         }
         // Ids are of one list for all things of a kitchen: pins name them by id alone.
@@ -379,6 +436,9 @@ std::vector<RowCommand> KitchenOutline::commands(const LibraryState& library,
         }
         result.push_back({removeKey, tr("Delete")});
     }
+    if (section == "time" && !shownKitchen(library)->timesTaken.empty()) {
+        result.push_back({forgetKey, tr("Forget all")});
+    }
     return result;
 }
 
@@ -436,6 +496,9 @@ Result<Edit> KitchenOutline::run(const LibraryState& library, const std::string&
     }
     if (command == addDayKey) {
         return addDay(library, path, *shown);
+    }
+    if (command == forgetKey) {
+        return forgetTimes(library, *shown);
     }
     return command == removeKey ? removeThing(library, *shown, path) : gone();
 }

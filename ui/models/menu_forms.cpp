@@ -206,6 +206,19 @@ FieldList<Occasion> occasionForm(const LibraryState& library, const Occasion& oc
                  return {};
              })
         .help(tr("as in “Europe/London”"));
+    Field rules =
+        FieldList<Occasion>::plain("rules", tr("Food safety by"), FieldKind::Choice,
+                                   std::to_string(static_cast<int>(occasion.preferences.rules)));
+    for (const auto& [book, name] : named(safety::allRuleBooks)) {
+        rules.options.push_back({std::to_string(static_cast<int>(book)), name});
+    }
+    form.add(std::move(rules),
+             [](Occasion& next, const FieldValue& value) -> Result<void> {
+                 next.preferences.rules =
+                     safety::allRuleBooks.at(std::stoul(std::get<std::string>(value)));
+                 return {};
+             })
+        .help(tr("local food codes and licensed practice prevail"));
     form.paragraph("note", tr("Note"), &Occasion::note);
     return form;
 }
@@ -276,6 +289,8 @@ FieldList<Guest> guestForm(const Guest& guest)
     form.line("name", tr("Name"), &Guest::name);
     form.checks("diets", tr("Diets"), &Guest::diets, named(allDiets));
     form.checks("allergies", tr("Must not eat"), &Guest::allergies, named(allSubstances));
+    form.checks("risks", tr("At higher risk"), &Guest::risks, named(allRiskGroups))
+        .help(tr("for whom an infection would be worse: no raw egg, rare mince or raw shellfish"));
     return form;
 }
 

@@ -14,6 +14,9 @@ namespace suppertide::ui::recipe {
 [[nodiscard]] FieldList<Wait> waitForm(const Wait& wait, const RecipePart& part);
 [[nodiscard]] FieldList<KeepOption> keepForm(const KeepOption& keep);
 [[nodiscard]] FieldList<Span> spanForm(const Span& span, const RecipePart& part);
+[[nodiscard]] FieldList<FollowedFood> foodForm(const FollowedFood& food);
+[[nodiscard]] FieldList<FoodTreatment> treatmentForm(const FoodTreatment& treatment,
+                                                     const RecipePart& part);
 [[nodiscard]] FieldList<MethodChoice> choiceForm(const MethodChoice& choice);
 [[nodiscard]] FieldList<Method> methodForm(const Method& method);
 /// With which common lines and steps the variant drops.

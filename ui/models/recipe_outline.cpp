@@ -54,6 +54,12 @@ bool visitRow(const LibraryState& library, Recipe& recipe, const RowPath& path,
     } else if (auto* wait = findIn(place.part->waits, WaitId{path.idOf("wait")});
                wait && kind == "wait") {
         visitor(*wait, recipe::waitForm(*wait, around));
+    } else if (auto* food = findIn(place.part->foods, FollowedFoodId{path.idOf("food")});
+               food && kind == "food") {
+        visitor(*food, recipe::foodForm(*food));
+    } else if (FoodTreatment* treatment = recipe::treatmentOf(*place.part, path);
+               treatment && kind == "treatment") {
+        visitor(*treatment, recipe::treatmentForm(*treatment, around));
     } else if (KeepOption* keep = recipe::keepOf(*place.part, path); keep && kind == "keep") {
         visitor(*keep, recipe::keepForm(*keep));
     } else {

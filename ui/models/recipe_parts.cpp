@@ -58,16 +58,30 @@ RecipePart surroundingsOf(const Recipe& recipe, const Place& place)
     return around;
 }
 
+namespace {
+
+/// The one of that number, as rows of things without ids are named; null if it is not there.
+template <typename Thing>
+Thing* numbered(std::vector<Thing>& list, const std::string& number)
+{
+    std::size_t index = 0;
+    const auto [end, error] = std::from_chars(number.data(), number.data() + number.size(), index);
+    const bool isThere = !number.empty() && error == std::errc{} && index < list.size();
+    return isThere ? &list[index] : nullptr;
+}
+
+} // namespace
+
 KeepOption* keepOf(RecipePart& part, const RowPath& path)
 {
     Wait* wait = findIn(part.waits, WaitId{path.idOf("wait")});
-    const std::string number = path.idOf("keep");
-    std::size_t index = 0;
-    const auto [end, error] = std::from_chars(number.data(), number.data() + number.size(), index);
-    if (wait == nullptr || number.empty() || error != std::errc{} || index >= wait->keep.size()) {
-        return nullptr;
-    }
-    return &wait->keep[index];
+    return wait == nullptr ? nullptr : numbered(wait->keep, path.idOf("keep"));
+}
+
+FoodTreatment* treatmentOf(RecipePart& part, const RowPath& path)
+{
+    FollowedFood* food = findIn(part.foods, FollowedFoodId{path.idOf("food")});
+    return food == nullptr ? nullptr : numbered(food->steps, path.idOf("treatment"));
 }
 
 std::vector<const RecipePart*> partsOf(const Recipe& recipe)

@@ -25,6 +25,8 @@ struct Place
 [[nodiscard]] RecipePart surroundingsOf(const Recipe& recipe, const Place& place);
 /// The keep option that "wait:x/keep:0" stands for; null if it is not there.
 [[nodiscard]] KeepOption* keepOf(RecipePart& part, const RowPath& path);
+/// The treatment that "food:x/treatment:0" stands for; null if it is not there.
+[[nodiscard]] FoodTreatment* treatmentOf(RecipePart& part, const RowPath& path);
 /// Common part, methods' and variants' parts.
 [[nodiscard]] std::vector<const RecipePart*> partsOf(const Recipe& recipe);
 

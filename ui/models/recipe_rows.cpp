@@ -16,6 +16,8 @@ constexpr const char* addStepKey = "add-step";
 constexpr const char* addWaitKey = "add-wait";
 constexpr const char* addSpanKey = "add-span";
 constexpr const char* addKeepKey = "add-keep";
+constexpr const char* addFoodKey = "add-food";
+constexpr const char* addTreatmentKey = "add-treatment";
 constexpr const char* addVariantKey = "add-variant";
 constexpr const char* addChoiceKey = "add-choice";
 constexpr const char* addMethodKey = "add-method";
@@ -86,6 +88,8 @@ private:
         addWaits(part, place, depth + 1);
         heading("spans", RecipeOutline::tr("Held for longer"));
         addSpans(part, place, depth + 1);
+        heading("foods", RecipeOutline::tr("Followed for food safety"));
+        addFoods(part, place, depth + 1);
     }
     void addThings(const RecipePart& part, const RowPath& place, int depth)
     {
@@ -93,6 +97,7 @@ private:
         addSteps(part, place, depth);
         addWaits(part, place, depth);
         addSpans(part, place, depth);
+        addFoods(part, place, depth);
     }
     void addLines(const RecipePart& part, const RowPath& place, int depth)
     {
@@ -126,6 +131,29 @@ private:
             add(place.with("span", span.id.text()).text(), depth,
                 text(span.text.empty() ? span.id.text() : span.text));
         }
+    }
+
+    void addFoods(const RecipePart& part, const RowPath& place, int depth)
+    {
+        for (const FollowedFood& food : part.foods) {
+            const RowPath path = place.with("food", food.id.text());
+            add(path.text(), depth, text(food.name.empty() ? food.id.text() : food.name),
+                text(std::string(nameOf(food.kind.food))));
+            for (std::size_t i = 0; i < food.steps.size(); ++i) {
+                add(path.with("treatment", std::to_string(i)).text(), depth + 1,
+                    stepName(food.steps[i].step),
+                    food.steps[i].setsDuration ? RecipeOutline::tr("sets how long") : QString());
+            }
+        }
+    }
+    [[nodiscard]] QString stepName(const StepId& id) const
+    {
+        for (const RecipePart* part : recipe::partsOf(recipe_)) {
+            if (const Step* step = findIn(part->steps, id)) {
+                return recipe::nameOf(*step);
+            }
+        }
+        return text(id.text());
     }
 
     static QString bounds(const Wait& wait)
@@ -225,6 +253,17 @@ Span newSpan(const RecipePart& around)
     return span;
 }
 
+FollowedFood newFood(const RecipePart& around)
+{
+    FollowedFood food;
+    food.name = RecipeOutline::tr("food").toStdString();
+    food.kind.food = FoodClass::CookedDish;
+    for (const Step& step : around.steps) {
+        food.steps.push_back({.step = step.id});
+    }
+    return food;
+}
+
 std::optional<RowPath> addTo(Recipe& recipe, const RowPath& path, const std::string& command)
 {
     const recipe::Place place = recipe::placeOf(recipe, path);
@@ -263,6 +302,15 @@ std::optional<RowPath> addTo(Recipe& recipe, const RowPath& path, const std::str
     if (command == addSpanKey) {
         return append(place.part->spans, newSpan(around), "span", where, "span");
     }
+    if (command == addFoodKey) {
+        return append(place.part->foods, newFood(around), "food", where, "food");
+    }
+    FollowedFood* food = findIn(place.part->foods, FollowedFoodId{path.idOf("food")});
+    if (command == addTreatmentKey && food != nullptr && !around.steps.empty()) {
+        food->steps.push_back({.step = around.steps.back().id});
+        return where.with("food", food->id.text())
+            .with("treatment", std::to_string(food->steps.size() - 1));
+    }
     Wait* wait = findIn(place.part->waits, WaitId{path.idOf("wait")});
     if (command == addKeepKey && wait != nullptr) {
         wait->keep.push_back({});
@@ -294,6 +342,8 @@ bool visitListOf(Recipe& recipe, const RowPath& path, const Visitor& visitor)
         visitor(place.part->waits);
     } else if (kind == "span") {
         visitor(place.part->spans);
+    } else if (kind == "food") {
+        visitor(place.part->foods);
     } else {
         return false;
     }
@@ -308,6 +358,15 @@ std::optional<RowPath> change(Recipe& recipe, const RowPath& path, const std::st
         if (place.part != nullptr && recipe::keepOf(*place.part, path) != nullptr) {
             Wait* wait = findIn(place.part->waits, WaitId{path.idOf("wait")});
             wait->keep.erase(wait->keep.begin() + std::stol(path.id()));
+            select = path.parent();
+        }
+        return select;
+    }
+    if (path.kind() == "treatment" && command == removeKey) {
+        const recipe::Place place = recipe::placeOf(recipe, path);
+        if (place.part != nullptr && recipe::treatmentOf(*place.part, path) != nullptr) {
+            FollowedFood* food = findIn(place.part->foods, FollowedFoodId{path.idOf("food")});
+            food->steps.erase(food->steps.begin() + std::stol(path.id()));
             select = path.parent();
         }
         return select;
@@ -370,12 +429,16 @@ std::vector<RowCommand> RecipeOutline::commands(const LibraryState& library,
         result.push_back({addStepKey, tr("Add step")});
         result.push_back({addWaitKey, tr("Add wait")});
         result.push_back({addSpanKey, tr("Hold something")});
+        result.push_back({addFoodKey, tr("Follow a food")});
+    }
+    if (kind == "food" || kind == "treatment") {
+        result.push_back({addTreatmentKey, tr("Add what a step does to it")});
     }
     if (kind == "wait" || kind == "keep") {
         result.push_back({addKeepKey, tr("Add a place to keep it")});
     }
     const bool isThing = !path.id().empty();
-    if (isThing && kind != "keep") {
+    if (isThing && kind != "keep" && kind != "treatment") {
         result.push_back({copyKey, tr("Copy")});
         result.push_back({upKey, tr("Up")});
         result.push_back({downKey, tr("Down")});

@@ -1,6 +1,7 @@
 #include "ui/window/why_asking.h"
 
 #include "core/wording/advice_wording.h"
+#include "core/wording/why_this_long.h"
 #include "ui/models/layout_edits.h"
 
 namespace suppertide::ui {
@@ -41,6 +42,11 @@ void WhyAsking::answer(const WhyHere& why, const PlanPtr& plan)
          {earlierSentence(why, *plan, record->occasion),
           laterSentence(why, *plan, record->occasion), alongSentence(why)}) {
         if (!sentence.empty()) {
+            sentences.push_back(QString::fromStdString(sentence));
+        }
+    }
+    if (const auto& computed = plan->formulation->tasks[why.task].computed) {
+        for (const std::string& sentence : whyThisLong(*computed)) {
             sentences.push_back(QString::fromStdString(sentence));
         }
     }

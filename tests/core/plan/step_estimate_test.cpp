@@ -123,8 +123,9 @@ TEST(StepEstimate, LearnsFromTwoEvenings)
     Supper supper = potSupper();
     const Minutes before = boiling(supper);
     const CivilDate day{2027, 5, 1};
-    supper.kitchen.timesTaken = {{KitchenItemId{"front"}, "soup", day, 20min, 26min},
-                                 {KitchenItemId{"front"}, "soup", day, 10min, 13min}};
+    supper.kitchen.timesTaken = {
+        {KitchenItemId{"may"}, "soup", KitchenItemId{"front"}, day, 20min, 26min},
+        {KitchenItemId{"june"}, "soup", KitchenItemId{"front"}, day, 10min, 13min}};
     const Minutes after = boiling(supper);
     EXPECT_GT(after, before);
     EXPECT_LE(after.count(), std::lround(static_cast<double>(before.count()) * 1.3) + 1);

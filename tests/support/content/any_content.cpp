@@ -346,8 +346,9 @@ Kitchen anyKitchen(Random& random, const std::string& id)
     kitchen.roomTemperature = anyCelsius(random, 10, 30);
     kitchen.altitudeMetres = static_cast<int>(random.between(-400, 5000));
     if (maybe(random)) {
-        kitchen.timesTaken.push_back({KitchenItemId{"oven"},
+        kitchen.timesTaken.push_back({KitchenItemId{"time"},
                                       anyText(random),
+                                      KitchenItemId{"oven"},
                                       {2027, 6, static_cast<unsigned>(random.between(1, 30))},
                                       Minutes{random.between(1, 100)},
                                       Minutes{random.between(1, 100)}});
