@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cstdlib>
 #include <limits>
+#include <map>
+#include <numeric>
 #include <unordered_map>
 #include <utility>
 
@@ -74,12 +76,17 @@ struct MomentHash
 };
 
 /// What settings away from those preferred, and changes of setting, cost at least from each
-/// beginning of a stay on, whatever the temperatures.
+/// beginning of a stay on, whatever the temperatures. Of what being off at a beginning costs, the
+/// part that makes it dearer than being on there by any setting is left to the balance of heat,
+/// which then knows that the oven is on there.
 class SettingCosts
 {
 public:
     SettingCosts(const Oven& oven, const std::vector<OvenStay>& stays, const OvenHeat& heat,
                  const OvenProgramStyle& style);
+
+    /// What is left to the balance of heat, by minute.
+    [[nodiscard]] const std::map<int, std::int64_t>& offCosts() const { return offCosts_; }
 
     /// What the setting in force (noSetting: off) in the minute costs the stays that begin in it.
     [[nodiscard]] std::int64_t atStart(int minute, int inForce) const;
@@ -93,33 +100,49 @@ public:
     }
 
 private:
+    void readPreferred(const std::vector<OvenStay>& stays, const OvenHeat& heat);
+    void lookBack(std::int64_t change, bool onlyOn);
+    void shareOffCosts();
+
     const Oven& oven_;
     std::int64_t preferC_ = 0;
+    std::int64_t unit_ = 1; // of the costs of heat
     int lowest_ = 0;
     int highest_ = 0;
     std::size_t columns_ = 0;
     std::vector<std::pair<int, std::vector<int>>> groups_; // minute, what is preferred
+    std::vector<std::pair<int, int>> mayBe_; // settings of use there, by group
     std::vector<std::size_t> nextGroup_;
+    std::map<int, std::int64_t> offCosts_;
     std::vector<std::int64_t> least_;
 };
 
 SettingCosts::SettingCosts(const Oven& oven, const std::vector<OvenStay>& stays,
                            const OvenHeat& heat, const OvenProgramStyle& style)
-    : oven_(oven), preferC_(style.preferC), lowest_(oven.minC), highest_(oven.maxC),
+    : oven_(oven), preferC_(style.preferC),
+      unit_(std::max<std::int64_t>(1, std::gcd(style.onMinute, style.switchOn))),
+      lowest_(oven.minC), highest_(oven.maxC),
       columns_(static_cast<std::size_t>(std::max(0, oven.maxC - oven.minC) + 2))
 {
-    std::vector<std::pair<int, int>> preferred;
+    readPreferred(stays, heat);
+    lookBack(style.change, true);
+    if (style.onMinute > 0) {
+        shareOffCosts();
+    }
+    lookBack(style.change, false);
+}
+
+void SettingCosts::readPreferred(const std::vector<OvenStay>& stays, const OvenHeat& heat)
+{
+    std::map<int, std::vector<int>> preferred;
     for (const OvenStay& stay : stays) {
         if (stay.prefer && preferC_ > 0) {
-            preferred.emplace_back(static_cast<int>(minuteOf(stay.during.start)), *stay.prefer);
+            preferred[static_cast<int>(minuteOf(stay.during.start))].push_back(*stay.prefer);
         }
     }
-    std::sort(preferred.begin(), preferred.end());
-    for (const auto& [minute, degrees] : preferred) {
-        if (groups_.empty() || groups_.back().first != minute) {
-            groups_.push_back({minute, {}});
-        }
-        groups_.back().second.push_back(degrees);
+    groups_.assign(preferred.begin(), preferred.end());
+    for (const auto& [minute, degrees] : groups_) {
+        mayBe_.push_back(heat.mustBeOff(minute) ? std::pair(1, 0) : heat.settingsAt(minute));
     }
     nextGroup_.resize(static_cast<std::size_t>(heat.last()) + 1);
     std::size_t group = 0;
@@ -129,28 +152,49 @@ SettingCosts::SettingCosts(const Oven& oven, const std::vector<OvenStay>& stays,
         }
         nextGroup_[at] = group;
     }
+}
+
+/// `onlyOn`: off only where the oven must be.
+void SettingCosts::lookBack(std::int64_t change, bool onlyOn)
+{
     least_.assign((groups_.size() + 1) * columns_, 0);
     for (std::size_t g = groups_.size(); g-- > 0;) {
         const int minute = groups_[g].first;
         const std::int64_t* after = &least_[(g + 1) * columns_];
         std::int64_t* here = &least_[g * columns_];
-        const std::int64_t off = atStart(minute, noSetting);
+        const auto [from, to] = mayBe_[g];
+        const auto shared = offCosts_.find(minute);
+        const std::int64_t off =
+            from <= to && onlyOn
+                ? unbounded
+                : atStart(minute, noSetting) - (shared == offCosts_.end() ? 0 : shared->second);
         std::int64_t anySetting = unbounded;
-        const bool maySet = !heat.mustBeOff(minute) && lowest_ <= highest_;
-        for (int degrees = lowest_; maySet && degrees <= highest_; ++degrees) {
+        std::fill_n(here, columns_, unbounded);
+        for (int degrees = from; degrees <= to; ++degrees) {
             const auto column = static_cast<std::size_t>(degrees - lowest_);
             here[column] = atStart(minute, degrees) + after[column];
             anySetting = std::min(anySetting, here[column]);
         }
         for (std::size_t column = 0; column < columns_; ++column) {
             const bool none = column + 1 == columns_;
-            std::int64_t fewest = off + after[column];
-            if (maySet && !none) {
-                fewest = std::min({fewest, here[column], anySetting + style.change});
-            } else if (maySet) {
-                fewest = std::min(fewest, anySetting);
-            }
+            const std::int64_t other = anySetting + (none ? 0 : change);
+            const std::int64_t fewest = std::min({off + after[column], here[column], other});
             here[column] = fewest;
+        }
+    }
+}
+
+/// No more is left to the balance of heat than it can tell apart in reasonable time.
+void SettingCosts::shareOffCosts()
+{
+    constexpr std::int64_t mostMinutes = 40;
+    const std::int64_t allOn = least_[columns_ - 1];
+    for (std::size_t g = 0; g < groups_.size(); ++g) {
+        const int minute = groups_[g].first;
+        const std::int64_t dearer = atStart(minute, noSetting) - allOn;
+        const std::int64_t share = std::min(dearer, mostMinutes * unit_) / unit_ * unit_;
+        if (mayBe_[g].first <= mayBe_[g].second && share > 0) {
+            offCosts_.emplace(minute, share);
         }
     }
 }
@@ -187,7 +231,9 @@ public:
                   const OvenProgramStyle& style, std::int64_t below)
         : oven_(oven), style_(style), below_(below), heat_(oven, stays, style, below),
           settings_(oven, stays, heat_, style)
-    {}
+    {
+        heat_.weigh(settings_.offCosts());
+    }
 
     CheapestProgram run(std::int64_t effort);
 

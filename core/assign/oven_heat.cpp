@@ -42,6 +42,13 @@ OvenHeat::OvenHeat(const Oven& oven, const std::vector<OvenStay>& stays,
     }
     readStays(stays);
     lookBack();
+}
+
+void OvenHeat::weigh(const std::map<int, std::int64_t>& offCosts)
+{
+    for (const auto& [minute, cost] : offCosts) {
+        offCosts_.emplace(minute, cost / unit_);
+    }
     rowOf_.assign(index(last_) + 1, 0);
     const Levels enough{0, {least_.back()}};
     rows_.push_back({enough, enough, enough, enough});
@@ -125,6 +132,20 @@ bool OvenHeat::isAsNext(int minute) const
            rowOf_[at + 1] == rowOf_[at + 2];
 }
 
+std::pair<int, int> OvenHeat::settingsAt(int minute) const
+{
+    const std::size_t at = index(minute);
+    std::pair<int, int> range{oven_.minC, oven_.maxC};
+    // Even from the coldest that is allowed a higher setting would make it too hot.
+    if (least_[at] + oven_.heatMilliCPerMin > most_[at + 1]) {
+        range.second = std::min(range.second, static_cast<int>(most_[at + 1] / 1000));
+    }
+    if (most_[at] - oven_.coolMilliCPerMin < least_[at + 1]) {
+        range.first = std::max(range.first, static_cast<int>((least_[at + 1] + 999) / 1000));
+    }
+    return range;
+}
+
 std::int64_t OvenHeat::at(const Levels& levels, std::int64_t cost)
 {
     if (cost < levels.first) {
@@ -162,19 +183,21 @@ OvenHeat::Levels OvenHeat::before(int minute, const FourLevels& after, bool on, 
     const Levels& off = after[same];
     const Levels& stillOn = after[hot + 1];
     const std::int64_t price = style_.onMinute + (on ? 0 : style_.switchOn);
+    const auto offCost = offCosts_.find(minute);
+    const std::int64_t offPrice = offCost == offCosts_.end() ? 0 : offCost->second;
     const std::int64_t floor = least_[index(minute)];
     Levels result;
-    std::int64_t cost = std::min(off.first, stillOn.first + price);
+    std::int64_t cost = std::min(off.first + offPrice, stillOn.first + price);
     const auto endOf = [&](const Levels& levels, std::int64_t plus) {
         const bool reachable = levels.milliC.front() < unbounded;
         return reachable ? levels.first + plus + static_cast<std::int64_t>(levels.milliC.size())
                          : 0;
     };
-    const std::int64_t end = std::max(endOf(off, 0), endOf(stillOn, price));
+    const std::int64_t end = std::max(endOf(off, offPrice), endOf(stillOn, price));
     result.first = below_;
     for (; cost < std::min(below_, end); ++cost) {
         const std::int64_t level =
-            std::max(floor, std::min(ifOff(minute, at(off, cost), heated),
+            std::max(floor, std::min(ifOff(minute, at(off, cost - offPrice), heated),
                                      ifOn(minute, at(stillOn, cost - price))));
         if (level > std::min(most_[index(minute)], hottest_)) {
             continue;

@@ -5,6 +5,8 @@
 
 #include <array>
 #include <cstdint>
+#include <map>
+#include <utility>
 #include <vector>
 
 #include "core/assign/oven_program.h"
@@ -17,6 +19,10 @@ public:
     /// Costs from `below` on are not told apart.
     OvenHeat(const Oven& oven, const std::vector<OvenStay>& stays, const OvenProgramStyle& style,
              std::int64_t below);
+
+    /// Finds what `least` says. `offCosts`: what being off in a minute costs beside, rounded down
+    /// to the unit of the other costs.
+    void weigh(const std::map<int, std::int64_t>& offCosts);
 
     /// The end of the last stay; 0 if there is none.
     [[nodiscard]] int last() const { return last_; }
@@ -31,6 +37,8 @@ public:
     {
         return least_[index(minute)] <= milliC && milliC <= most_[index(minute)];
     }
+    /// The lowest and the highest setting at which the oven may be on in this minute.
+    [[nodiscard]] std::pair<int, int> settingsAt(int minute) const;
     /// What minutes on, and switching on, cost at least from here to the last stay's end; `on`: the
     /// oven is on in the minute before; `heated`: while it is empty, it does not cool to the
     /// surroundings.
@@ -64,7 +72,8 @@ private:
     std::int64_t coldest_;   // that the oven can ever be, in thousandths of a degree
     std::int64_t hottest_;
     int last_ = 0;
-    std::vector<bool> taken_; // by minute
+    std::map<int, std::int64_t> offCosts_; // in units
+    std::vector<bool> taken_;              // by minute
     std::vector<bool> off_;
     std::vector<std::int64_t> least_; // by the moment at which a minute begins
     std::vector<std::int64_t> most_;

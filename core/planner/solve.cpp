@@ -21,7 +21,7 @@ using quick_start::Budget;
 using quick_start::QuickStart;
 
 /// What the quick start gets, in percent of the limits: few tasks leave the engine more to gain.
-constexpr std::int64_t shareOfFew = 25;
+constexpr std::int64_t shareOfFew = 6;
 constexpr std::int64_t shareOfMany = 70;
 constexpr std::size_t manyTasks = 60;
 /// Steps within which the quick start finds a first plan where there is an easy one; after these

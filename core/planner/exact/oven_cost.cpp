@@ -48,7 +48,9 @@ std::int64_t OvenCostPropagator::costWhileIn(const Oven& oven, const PossibleSta
     OvenStay alone = stay.stay;
     alone.during = interval(0, stay.length);
     const std::int64_t hottest = std::int64_t{alone.acceptHigh} * 1000;
-    const std::int64_t cost = OvenHeat(oven, {alone}, style_, most_).least(0, hottest, true, false);
+    OvenHeat heat(oven, {alone}, style_, most_);
+    heat.weigh({});
+    const std::int64_t cost = heat.least(0, hottest, true, false);
     return cost < most_ ? cost : 0;
 }
 
@@ -154,7 +156,8 @@ std::int64_t OvenCostPropagator::costOfHeat(const std::vector<OvenStay>& sure)
     if (heat_.size() >= mostRemembered) {
         heat_.clear();
     }
-    const OvenHeat heat(ovens_.front(), sure, style_, most_);
+    OvenHeat heat(ovens_.front(), sure, style_, most_);
+    heat.weigh({});
     const std::int64_t cost =
         heat.least(0, std::int64_t{ovens_.front().startC} * 1000, false, false);
     return heat_.emplace(std::move(key), cost).first->second;
