@@ -27,6 +27,18 @@ TEST_F(Verbs, CheckNamesTheClashOfTheDemoAndPlanSettlesIt)
     EXPECT_THAT(out_.str(), HasSubstr("Nothing collides."));
 }
 
+TEST_F(Verbs, PlanSaysWhyADinnerCannotBeCookedAndWhatWouldHelp)
+{
+    importDemo();
+    EXPECT_EQ(run({"plan", "Midsummer supper, first idea", "--seconds", "60"}), Exit::NoPlanInTime);
+    EXPECT_EQ(out_.str(), "");
+    EXPECT_THAT(err_.str(), HasSubstr("This evening cannot be cooked as it stands.\n"));
+    EXPECT_THAT(err_.str(), HasSubstr("The slow-roast side of salmon: 42 min on a shelf of the "
+                                      "oven"));
+    EXPECT_THAT(err_.str(), HasSubstr("Looking for a way out"));
+    EXPECT_THAT(err_.str(), HasSubstr("\n1. "));
+}
+
 TEST_F(Verbs, PrintGivesTheHoursAsTextAndAsPdf)
 {
     importDemo();

@@ -5,6 +5,7 @@
 
 #include "core/advice/ways_out.h"
 #include "core/propose/make_plan.h"
+#include "tests/support/for_each_seed.h"
 #include "tests/support/supper/supper.h"
 
 namespace suppertide::test {
@@ -60,6 +61,30 @@ inline Supper custardTooLate()
     custard.common.waits.push_back(chills);
     custard.common.waits.push_back(waitBetween("stands", "Turn it out", "", 0_min, 30_min));
     supper.serve(custard);
+    return supper;
+}
+
+/// A day of a few dishes that share one oven, one blender and one or two cooks.
+inline Supper anySupper(Random& random)
+{
+    Supper supper;
+    supper.kitchen.appliances = {{KitchenItemId{"blender"}, "Blender", "blender"}};
+    supper.kitchen.cooks.front().usualHours = {
+        {{static_cast<int>(random.between(13, 16)), 0}, {22, 0}, Presence::Free}};
+    if (random.between(0, 1) == 1) {
+        supper.addCook("Jory");
+    }
+    const auto dishes = random.between(1, 3);
+    for (std::int64_t i = 0; i < dishes; ++i) {
+        const std::string name = "Dish " + std::to_string(i + 1);
+        const Minutes length{random.between(5, 40)};
+        const int at = random.between(0, 1) == 0 ? 150 : 200;
+        Recipe recipe = recipeInOrder(
+            name, {with(step("Blend it", length), ApplianceUse{"blender"}),
+                   inOven("Bake it", length * 2, Celsius::degrees(at)), step("Dish it up", 5_min)});
+        recipe.common.waits.push_back(waitBetween("rests", "Bake it", "Dish it up", 5_min, 60_min));
+        supper.serve(recipe);
+    }
     return supper;
 }
 

@@ -5,10 +5,14 @@
 #include "core/advice/candidates.h"
 #include "core/advice/requirement.h"
 #include "core/plan/lay_out.h"
+#include "core/wording/advice_wording.h"
 #include "tests/core/advice/advice_suppers.h"
 
 namespace suppertide {
 namespace {
+
+using std::chrono_literals::operator""h;
+using std::chrono_literals::operator""min;
 
 using test::adviceFor;
 using test::adviceForClash;
@@ -206,6 +210,135 @@ TEST(WaysOut, DropTheHouseJobThatTakesTheHands)
     EXPECT_TRUE(way->after.occasion->houseJobs.empty());
 }
 
+/// Terrine that keeps for days, and fish that does not, laid out at the same minutes.
+Supper terrineAndFish()
+{
+    Supper supper;
+    supper.serve(recipeInOrder("Terrine", {step("Press the terrine", 30_min)}));
+    Recipe fish = recipeInOrder("Fish", {step("Fry the fish", 20_min)});
+    fish.common.waits.push_back(test::waitBetween("stays crisp", "Fry the fish", "", 0_min, 5_min));
+    supper.serve(fish);
+    supper.put("terrine/*/press-the-terrine", 18, 50);
+    supper.put("fish/*/fry-the-fish", 19, 5);
+    return supper;
+}
+
+TEST(WaysOut, DoTheDayBeforeWhatKeeps)
+{
+    const AdviceRequest request = adviceForClash(terrineAndFish());
+    ASSERT_TRUE(request.clash);
+    ASSERT_EQ(request.clash->kind, ClashKind::Hands);
+    const Advice advice = found(request);
+    expectHonest(advice);
+    const auto way = std::ranges::find_if(advice.ways, [](const WayOut& each) {
+        const auto* move = std::get_if<MoveStep>(&each.changes.front());
+        return move != nullptr && move->why == MoveStep::Why::DayBefore;
+    });
+    ASSERT_NE(way, advice.ways.end());
+    const auto& change = std::get<MoveStep>(way->changes.front());
+    EXPECT_EQ(change.task, "terrine/*/press-the-terrine");
+    EXPECT_EQ(change.to, change.from - 24h);
+    EXPECT_EQ(way->after.layout->starts.at(change.task), change.to);
+    EXPECT_TRUE(way->after.layout->pinned.empty());
+}
+
+TEST(WaysOut, LetAWaitBeNoLongerThanItMust)
+{
+    Supper supper = terrineAndFish();
+    Recipe terrine =
+        recipeInOrder("Terrine", {step("Press the terrine", 30_min), step("Slice it", 5_min)});
+    Wait rests = test::waitBetween("rests", "Press the terrine", "Slice it", 10_min, 120_min);
+    terrine.common.waits = {rests};
+    supper.recipes.clear();
+    supper.occasion.courses.front().dishes.clear();
+    supper.layout = {};
+    supper.serve(terrine);
+    supper.serve(recipeInOrder("Greens", {step("Wash the greens", 20_min)}));
+    supper.put("terrine/*/press-the-terrine", 17, 0);
+    supper.put("terrine/*/slice-it", 18, 30);
+    supper.put("greens/*/wash-the-greens", 17, 10);
+    const AdviceRequest request = adviceForClash(supper);
+    ASSERT_TRUE(request.clash);
+    const Advice advice = found(request);
+    expectHonest(advice);
+    const bool isThere = std::ranges::any_of(advice.ways, [](const WayOut& way) {
+        const auto* move = std::get_if<MoveStep>(&way.changes.front());
+        // From 17:30 until 18:30 it rests for an hour; ten minutes are enough.
+        return move != nullptr && move->why == MoveStep::Why::ShorterWait &&
+               move->to == move->from + 50min;
+    });
+    EXPECT_TRUE(isThere);
+}
+
+TEST(WaysOut, TakeAnotherMethodWhereTheOvenIsTaken)
+{
+    Supper supper;
+    Recipe gratin = recipeInOrder("Gratin", {inOven("Bake the gratin", 60_min, 150_degC)});
+    gratin.common.waits.push_back(test::waitBetween("sets", "Bake the gratin", "", 10_min, 20_min));
+    supper.serve(gratin);
+    Recipe roots = test::recipe("Roots", {});
+    MethodChoice how;
+    how.id = MethodChoiceId{"how"};
+    how.name = "how the roots are cooked";
+    Method oven{MethodId{"oven"}, "in the oven", 0, {}};
+    oven.part.steps = {inOven("Roast the roots", 40_min, 220_degC)};
+    oven.part.waits = {test::waitBetween("stay crisp", "Roast the roots", "", 0_min, 10_min)};
+    Method pan{MethodId{"pan"}, "in a pan", 3, {}};
+    pan.part.steps = {step("Fry the roots", 25_min, keepAnEye)};
+    how.methods = {oven, pan};
+    roots.methods = {how};
+    supper.serve(roots);
+    const AdviceRequest request = adviceForClash(supper);
+    ASSERT_TRUE(request.clash);
+    ASSERT_EQ(request.clash->kind, ClashKind::OvenTemperature);
+    const Advice advice = found(request);
+    expectHonest(advice);
+    const WayOut* way = findWay<TakeOption>(advice);
+    ASSERT_NE(way, nullptr);
+    EXPECT_EQ(std::get<TakeOption>(way->changes.front()).to, "pan");
+}
+
+TEST(WaysOut, SetAPinnedOvenToWhatTheDishAccepts)
+{
+    Supper supper;
+    Recipe gratin =
+        recipeInOrder("Gratin", {inOven("Bake the gratin", 60_min, 140_degC, 170_degC)});
+    gratin.common.waits.push_back(test::waitBetween("sets", "Bake the gratin", "", 10_min, 20_min));
+    supper.serve(gratin);
+    supper.layout.ovenSettings = {{supper.kitchen.ovens.front().id.text(), supper.instant(18, 0),
+                                   supper.instant(19, 25), 200}};
+    const Advice advice = found(adviceFor(supper));
+    EXPECT_FALSE(advice.conflict.empty());
+    expectHonest(advice);
+    const WayOut* shared = findWay<ShareTemperature>(advice);
+    std::string others;
+    for (const WayOut& way : advice.ways) {
+        others += changeSentence(way) + "\n";
+    }
+    ASSERT_NE(shared, nullptr) << others;
+    EXPECT_EQ(std::get<ShareTemperature>(shared->changes.front()).toC, 170);
+    EXPECT_EQ(shared->after.layout->ovenSettings.front().setC, 170);
+    EXPECT_NE(findWay<Unpin>(advice), nullptr);
+}
+
+TEST(WaysOut, FindOneMoreShelf)
+{
+    Supper supper;
+    supper.kitchen.ovens.front().shelves = 1;
+    for (const char* name : {"Gratin", "Pie"}) {
+        const std::string deed = std::string("Bake the ") + name;
+        Recipe recipe = recipeInOrder(name, {inOven(deed, 60_min, 180_degC)});
+        recipe.common.waits.push_back(test::waitBetween("sets", deed, "", 5_min, 15_min));
+        supper.serve(recipe);
+    }
+    const Advice advice = found(adviceFor(supper));
+    EXPECT_FALSE(advice.conflict.empty());
+    expectHonest(advice);
+    const WayOut* way = findWay<AddShelf>(advice);
+    ASSERT_NE(way, nullptr);
+    EXPECT_EQ(way->after.kitchen->ovens.front().shelves, 2);
+}
+
 TEST(WaysOut, GiveTheGuestAVariantThatSuits)
 {
     Supper supper;
@@ -228,6 +361,20 @@ TEST(WaysOut, GiveTheGuestAVariantThatSuits)
     const WayOut* way = findWay<GiveVariant>(advice);
     ASSERT_NE(way, nullptr);
     EXPECT_EQ(std::get<GiveVariant>(way->changes.front()).to, VariantId{"plain"});
+}
+
+TEST(WaysOut, HoldOnRandomSuppersThatClash)
+{
+    test::forEachSeed(4, [](test::Random& random) {
+        Supper supper = test::anySupper(random);
+        // Half of them too late to begin with.
+        if (random.oneIn(2)) {
+            supper.kitchen.cooks.front().usualHours = {{{18, 30}, {22, 0}, Presence::Free}};
+        }
+        AdviceRequest request = adviceForClash(supper);
+        request.mostTrials = 30;
+        expectHonest(found(request));
+    });
 }
 
 TEST(WaysOut, AreTheSameEachTime)

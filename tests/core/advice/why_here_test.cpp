@@ -15,7 +15,6 @@
 namespace suppertide {
 namespace {
 
-using test::inOven;
 using test::recipeInOrder;
 using test::step;
 using test::Supper;
@@ -50,35 +49,10 @@ Minutes slackByBruteForce(const Plan& plan, const PlanInput& input, TaskIndex ta
     }
 }
 
-/// A day of a few dishes that share one oven, one blender and one or two cooks.
-Supper anySupper(test::Random& random)
-{
-    Supper supper;
-    supper.kitchen.appliances = {{KitchenItemId{"blender"}, "Blender", "blender"}};
-    supper.kitchen.cooks.front().usualHours = {
-        {{static_cast<int>(random.between(13, 16)), 0}, {22, 0}, Presence::Free}};
-    if (random.between(0, 1) == 1) {
-        supper.addCook("Jory");
-    }
-    const auto dishes = random.between(1, 3);
-    for (std::int64_t i = 0; i < dishes; ++i) {
-        const std::string name = "Dish " + std::to_string(i + 1);
-        const Minutes length{random.between(5, 40)};
-        const int at = random.between(0, 1) == 0 ? 150 : 200;
-        Recipe recipe = recipeInOrder(
-            name, {test::with(step("Blend it", length), ApplianceUse{"blender"}),
-                   inOven("Bake it", length * 2, Celsius::degrees(at)), step("Dish it up", 5_min)});
-        recipe.common.waits.push_back(
-            test::waitBetween("rests", "Bake it", "Dish it up", 5_min, 60_min));
-        supper.serve(recipe);
-    }
-    return supper;
-}
-
 TEST(WhyHere, HasTheSlackThatBruteForceFinds)
 {
     test::forEachSeed(5, [](test::Random& random) {
-        const Supper supper = anySupper(random);
+        const Supper supper = test::anySupper(random);
         const PlanInput input = supper.input();
         const auto outcome = makePlan({input, test::enough()});
         const auto* planned = std::get_if<PlanFound>(&*outcome);
