@@ -34,7 +34,7 @@ suppertide_link(draw_sheet PRIVATE tests/print)
 suppertide_test(ui/print QT DEPENDS ui/print tests/print tests/gui)
 
 suppertide_test(ui/document QT DEPENDS ui/document core/store core/exchange Qt6::Test)
-suppertide_test(ui/models QT DEPENDS ui/models core/exchange Qt6::Test)
+suppertide_test(ui/models QT DEPENDS ui/models core/exchange tests/support/supper Qt6::Test)
 suppertide_test(ui/worker QT DEPENDS ui/worker ui/models core/exchange Qt6::Test)
 suppertide_test(gui/panels QT DEPENDS ui/repertoire ui/clashes ui/pages/outline ui/prompts core/exchange
                 tests/gui)

@@ -4,6 +4,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QListView>
+#include <QMenu>
 #include <QVBoxLayout>
 
 #include "ui/clashes/clash_delegate.h"
@@ -55,11 +56,36 @@ ClashPanel::ClashPanel(const Theme& theme, QWidget* parent)
     };
     connect(view_, &QListView::clicked, this, activate);
     connect(view_, &QListView::activated, this, activate);
+    connect(view_, &QListView::doubleClicked, this, [this](const QModelIndex& index) {
+        const QString subject = index.data(ClashItems::TemperaturesRole).toString();
+        if (!subject.isEmpty()) {
+            Q_EMIT temperaturesRequested(subject);
+        }
+    });
+    view_->setContextMenuPolicy(Qt::CustomContextMenu);
+    connect(view_, &QListView::customContextMenuRequested, this, &ClashPanel::popUp);
     connect(view_, &QListView::entered, this,
             [this](const QModelIndex& index) { Q_EMIT clashPointedAt(numberAt(index)); });
     connect(view_->selectionModel(), &QItemSelectionModel::currentChanged, this,
             [this](const QModelIndex& index) { Q_EMIT clashPointedAt(numberAt(index)); });
     setTheme(theme);
+}
+
+void ClashPanel::popUp(const QPoint& at)
+{
+    const QModelIndex index = view_->indexAt(at);
+    if (!index.isValid()) {
+        return;
+    }
+    QMenu menu(this);
+    menu.addAction(tr("Go there"), this,
+                   [this, number = numberAt(index)] { Q_EMIT clashActivated(number); });
+    const QString subject = index.data(ClashItems::TemperaturesRole).toString();
+    if (!subject.isEmpty()) {
+        menu.addAction(tr("Show temperatures"), this,
+                       [this, subject] { Q_EMIT temperaturesRequested(subject); });
+    }
+    menu.exec(view_->viewport()->mapToGlobal(at));
 }
 
 int ClashPanel::numberAt(const QModelIndex& index) const

@@ -36,6 +36,8 @@ public:
 
 Q_SIGNALS:
     void clashActivated(int number);
+    /// The key of a food or an oven (ui/models/temperature_curves).
+    void temperaturesRequested(const QString& subject);
     /// 0: none.
     void clashPointedAt(int number);
 
@@ -43,6 +45,7 @@ protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
+    void popUp(const QPoint& at);
     [[nodiscard]] int numberAt(const QModelIndex& index) const;
 
     ClashItems* items_;

@@ -1,5 +1,7 @@
 #include "ui/models/clash_items.h"
 
+#include "ui/models/temperature_curves.h"
+
 namespace suppertide::ui {
 
 namespace {
@@ -31,6 +33,7 @@ std::vector<ClashRow> clashRows(const Plan& plan, const Occasion& occasion,
         row.where = text(placeAndTime(plan, occasion, clash, style));
         row.kind = text(nameOf(clash.kind));
         row.when = clash.when;
+        row.temperatures = temperatureSubjectOf(plan, clash);
         if (!clash.tasks.empty()) {
             row.firstTask = plan.formulation->problem.tasks[clash.tasks.front()].id;
         }
@@ -80,6 +83,8 @@ QVariant ClashItems::data(const QModelIndex& index, int role) const
         return capitalised(text(nameOf(row.severity)));
     case WhereRole:
         return row.where;
+    case TemperaturesRole:
+        return QString::fromStdString(row.temperatures);
     case Qt::AccessibleTextRole:
         return tr("Clash %1, %2: %3 %4")
             .arg(row.number)

@@ -20,6 +20,7 @@ struct ClashRow
     QString kind;          // "oven temperature"
     std::string firstTask; // id; empty: it concerns no step
     std::optional<Interval> when;
+    std::string temperatures; // whose are shown with it (temperature_curves); empty: of none
 
     friend bool operator==(const ClashRow&, const ClashRow&) = default;
 };
@@ -37,7 +38,8 @@ public:
         NumberRole = Qt::UserRole,
         SeverityRole,     // int of Severity
         SeverityWordRole, // "Impossible"
-        WhereRole
+        WhereRole,
+        TemperaturesRole // key of a food or an oven; empty: none
     };
 
     explicit ClashItems(QObject* parent = nullptr);

@@ -34,7 +34,10 @@ QString tourText()
         "6. The page Per-hour plan prints what each cook does when.\n\n"
         "7. On the night, the page of that name says what to do now and next. Say what is started, "
         "done or late: the rest is planned anew, moving as little as it can. Before the day it can "
-        "be rehearsed.");
+        "be rehearsed.\n\n"
+        "8. The page Temperatures shows how warm each food that is followed is through the whole "
+        "plan, against the limits of the rule book that the occasion goes by, and how warm each "
+        "oven is. A double click on a broken rule at the foot opens it at that food.");
 }
 
 QString cautionsText()
@@ -43,6 +46,8 @@ QString cautionsText()
         "Suppertide plans; it does not taste, measure or watch.\n\n"
         "Its times are those of the recipes and of the cook. Its allergen warnings are only as "
         "good as what the recipes say of their ingredients: read the labels.\n\n"
+        "Temperatures of foods and ovens are computed, never measured. That no rule known to the "
+        "program is broken does not say that a food is fit to eat.\n\n"
         "Check with a thermometer that food is hot enough, cool it quickly, and keep it cold. Do "
         "not leave hot oil, caramel or a flame alone.\n\n"
         "Local food-safety codes, and the advice of those licensed to give it, prevail over "

@@ -139,6 +139,7 @@ void MainWindow::connectTimeline()
     connect(parts_->presenter, &TimelinePresenter::previewed, this, [this](const PlanPtr& plan) {
         showClashes(plan ? plan : parts_->plan.plan());
         showPlan(plan);
+        parts_->pages->preview(plan);
     });
     connect(&view, &TimelineView::clashActivated, this,
             [this](int number) { parts_->clashes->showClash(number); });
@@ -173,6 +174,8 @@ void MainWindow::connectPanels()
         goToClash(number);
         parts_->advising->lookFor(number);
     });
+    connect(parts_->clashes, &ClashPanel::temperaturesRequested, this,
+            [this](const QString& subject) { showTemperatures(subject.toStdString()); });
     connect(parts_->advising, &Advising::opened, this, &MainWindow::makeRoomForWays);
     connect(parts_->advising, &Advising::said, this, &MainWindow::say);
     connect(parts_->clashes, &ClashPanel::clashPointedAt, this, [this](int number) {

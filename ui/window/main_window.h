@@ -53,6 +53,7 @@ private:
     void goToClash(int number);
     void putIntoCourse(const DraggedVariant& variant);
     void openRecipe(const QString& recipe);
+    void showTemperatures(const std::string& subject);
     void newRecipe();
     void popUpForTarget(const Target& target, const QPoint& global);
     void askWhy(const QString& taskId);

@@ -132,6 +132,7 @@ void MainWindow::connectViewActions()
     connect(actions.showKitchen, &QAction::triggered, this, opener(&PageTabs::showKitchen));
     connect(actions.showPerHour, &QAction::triggered, this, opener(&PageTabs::showPerHour));
     connect(actions.showNight, &QAction::triggered, this, opener(&PageTabs::showNight));
+    connect(actions.showTemperatures, &QAction::triggered, this, [this] { showTemperatures({}); });
     connect(parts_->pages, &PageTabs::fillRequested, this, [this](bool fills) {
         parts_->down->setVisible(!fills);
         parts_->repertoire->setVisible(!fills && parts_->actions.showRepertoire->isChecked());
@@ -216,6 +217,12 @@ void MainWindow::giveWay()
         actions.showRepertoire->setChecked(parts_->wasRepertoireShown);
         actions.showPages->setChecked(parts_->werePagesShown);
     }
+}
+
+void MainWindow::showTemperatures(const std::string& subject)
+{
+    parts_->actions.showPages->setChecked(true);
+    parts_->pages->showTemperatures(subject);
 }
 
 void MainWindow::connectHelp()

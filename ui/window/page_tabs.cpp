@@ -10,6 +10,7 @@
 #include "ui/pages/night/night_page.h"
 #include "ui/pages/outline/outline_page.h"
 #include "ui/pages/per_hour/per_hour_page.h"
+#include "ui/pages/temperatures/temperature_page.h"
 
 namespace suppertide::ui {
 
@@ -25,7 +26,8 @@ PageTabs::PageTabs(Document& document, OpenPlan& plan, const DishLooks& looks, P
                                this)),
       perHour_(new PerHourPage(prompts, theme, this)),
       nightDesk_(new NightDesk(document, clock, this)),
-      night_(new NightPage(*nightDesk_, prompts, theme, this))
+      night_(new NightPage(*nightDesk_, prompts, theme, this)),
+      temperatures_(new TemperaturePage(theme, this))
 {
     setObjectName(u"pages"_s);
     setTabPosition(QTabWidget::East);
@@ -41,11 +43,14 @@ PageTabs::PageTabs(Document& document, OpenPlan& plan, const DishLooks& looks, P
     addTab(perHour_, tr("Per-hour plan"));
     night_->setObjectName(u"nightPage"_s);
     addTab(night_, tr("On the night"));
+    temperatures_->setObjectName(u"temperaturePage"_s);
+    addTab(temperatures_, tr("Temperatures"));
+    connect(temperatures_, &TemperaturePage::fillRequested, this, &PageTabs::fillRequested);
     connect(night_, &NightPage::said, this, &PageTabs::said);
     connect(night_, &NightPage::fillRequested, this, &PageTabs::fillRequested);
     connect(perHour_, &PerHourPage::said, this, &PageTabs::said);
     // A page that is not seen need not be worked out.
-    connect(this, &QTabWidget::currentChanged, this, [this] { refreshPerHour(); });
+    connect(this, &QTabWidget::currentChanged, this, [this] { refreshSeen(); });
     // Said before the tab becomes the current one.
     connect(this, &QTabWidget::tabBarClicked, this, [this](int tab) {
         if (tab >= 0) {
@@ -62,7 +67,7 @@ void PageTabs::setOpen(bool isOpen)
     isOpen_ = isOpen;
     findChild<QStackedWidget*>()->setVisible(isOpen);
     setMaximumWidth(isOpen ? QWIDGETSIZE_MAX : tabBar()->sizeHint().width());
-    refreshPerHour();
+    refreshSeen();
     Q_EMIT openChanged(isOpen);
 }
 
@@ -73,6 +78,7 @@ void PageTabs::setTheme(const Theme& theme)
     kitchen_->setTheme(theme);
     perHour_->setTheme(theme);
     night_->setTheme(theme);
+    temperatures_->setTheme(theme);
     if (recipe_ != nullptr) {
         recipe_->setTheme(theme);
     }
@@ -85,7 +91,41 @@ void PageTabs::refresh()
     if (recipe_ != nullptr) {
         recipe_->refresh();
     }
+    refreshSeen();
+}
+
+void PageTabs::refreshSeen()
+{
     refreshPerHour();
+    refreshTemperatures();
+}
+
+void PageTabs::refreshTemperatures()
+{
+    if (currentWidget() != temperatures_ || !isOpen_) {
+        return;
+    }
+    const auto input = planInputOf(document_.library());
+    if (!plan_.plan() || !input) {
+        charted_ = nullptr;
+        temperatures_->showNothing(plan_.faults());
+    } else if (charted_ != plan_.plan()) {
+        charted_ = plan_.plan();
+        temperatures_->show(charted_, *input);
+    }
+}
+
+void PageTabs::preview(const PlanPtr& plan)
+{
+    if (!plan) {
+        refreshTemperatures();
+        return;
+    }
+    const auto input = planInputOf(document_.library());
+    if (currentWidget() == temperatures_ && isOpen_ && input && charted_ != plan) {
+        charted_ = plan;
+        temperatures_->show(plan, *input);
+    }
 }
 
 void PageTabs::refreshPerHour()
@@ -136,6 +176,13 @@ void PageTabs::showNight()
 {
     setCurrentWidget(night_);
     night_->setFocus();
+}
+
+void PageTabs::showTemperatures(const std::string& subject)
+{
+    setCurrentWidget(temperatures_);
+    refreshTemperatures();
+    temperatures_->choose(subject);
 }
 
 void PageTabs::showRecipe(const QString& recipe)

@@ -17,6 +17,7 @@ class NightDesk;
 class NightPage;
 class OutlinePage;
 class PerHourPage;
+class TemperaturePage;
 
 class PageTabs : public QTabWidget
 {
@@ -34,6 +35,10 @@ public:
     void showKitchen();
     void showPerHour();
     void showNight();
+    /// At that food or oven; as it was if the key is empty.
+    void showTemperatures(const std::string& subject = {});
+    /// While a step is dragged: how the temperatures would be. Null: the drag has ended.
+    void preview(const PlanPtr& plan);
     void showRecipe(const QString& recipe);
     [[nodiscard]] PerHourPage& perHour() { return *perHour_; }
     [[nodiscard]] const NightDesk& nightDesk() const { return *nightDesk_; }
@@ -50,7 +55,9 @@ Q_SIGNALS:
     void fillRequested(bool fills);
 
 private:
+    void refreshSeen();
     void refreshPerHour();
+    void refreshTemperatures();
 
     Document& document_;
     OpenPlan& plan_;
@@ -62,9 +69,11 @@ private:
     PerHourPage* perHour_;
     NightDesk* nightDesk_;
     NightPage* night_;
+    TemperaturePage* temperatures_;
     OutlinePage* recipe_ = nullptr;
     bool isOpen_ = true;
-    PlanPtr shown_; // on the per-hour page
+    PlanPtr shown_;   // on the per-hour page
+    PlanPtr charted_; // on the page of temperatures
 };
 
 } // namespace suppertide::ui

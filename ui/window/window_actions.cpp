@@ -127,6 +127,9 @@ WindowActions::WindowActions(QMenuBar& bar, QUndoStack& undo, QWidget* parent)
                   QKeySequence(u"F9"_s));
     showNight = add(menu, tr("&On the night"), tr("What each cook does now and next"),
                     QKeySequence(u"Ctrl+4"_s));
+    showTemperatures = add(menu, tr("T&emperatures"),
+                           tr("How warm each food that is followed is, and each oven, when"),
+                           QKeySequence(u"Ctrl+5"_s));
 
     menu = bar.addMenu(tr("&View"));
     zoomIn = add(menu, tr("Look &closer"), tr("More room for each hour"), QKeySequence::ZoomIn);

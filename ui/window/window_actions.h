@@ -51,6 +51,7 @@ struct WindowActions
     QAction* nextClash;
     QAction* whyHere;
     QAction* showNight;
+    QAction* showTemperatures;
     // View
     QAction* zoomIn;
     QAction* zoomOut;
