@@ -104,13 +104,17 @@ double shapeOf(const TrackedFood& food, const science::DinnerFood& of)
 class Sampler
 {
 public:
-    explicit Sampler(double minutes) : step_(std::max(minutes / 500, 1.0 / 3)), minutes_(minutes) {}
+    explicit Sampler(double minutes)
+        : step_(std::clamp(minutes / 500, 1.0 / 3, longestAtFirst)), minutes_(minutes)
+    {}
 
-    /// Minutes to the next sample.
+    /// Minutes to the next sample. Only the last ones are spread over whatever is left: a stay of
+    /// days begins as closely as one of an hour.
     [[nodiscard]] double step() const
     {
-        const auto left = static_cast<double>(most - std::min(samples_.size(), most - 1));
-        return std::max(step_, (minutes_ - at()) / left);
+        const std::size_t left = most - std::min(samples_.size(), most - 1);
+        const double even = (minutes_ - at()) / static_cast<double>(left);
+        return left > spread ? step_ : std::max(step_, even);
     }
     [[nodiscard]] double at() const { return samples_.empty() ? 0 : samples_.back().minute; }
 
@@ -143,6 +147,8 @@ private:
     }
 
     static constexpr std::size_t most = 38;
+    static constexpr std::size_t spread = 12;
+    static constexpr double longestAtFirst = 2; // min
     static constexpr double fine = 0.8;
 
     std::vector<safety::TemperatureSample> samples_;

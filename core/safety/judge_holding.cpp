@@ -64,7 +64,7 @@ public:
         const LinearRun warmest = segment.warmest();
         wasCold_ = wasCold_ || rule_->temperature->isKeptUnderBy(warmest.first);
         if (const auto over = above(segment, warmest, *rule_->temperature)) {
-            note(*over, std::max(warmest.first, warmest.last));
+            note(*over, segment, warmest);
         }
         wasCold_ = wasCold_ || rule_->temperature->isKeptUnderBy(warmest.last);
     }
@@ -77,10 +77,15 @@ public:
     }
 
 private:
-    void note(const MinuteSpan& over, double warmest)
+    /// How warm it is in the minutes that count: before them it may be warmer.
+    void note(const MinuteSpan& over, const TraceSegment& segment, const LinearRun& run)
     {
         const double from = wasCold_ ? over.from : std::max(over.from, enteredAt_ + grace_);
         if (from < over.to) {
+            const auto at = [&](double minute) {
+                return run.at((minute - segment.from) / segment.length());
+            };
+            const double warmest = std::max(at(from), at(over.to));
             warmest_ = spans_.empty() ? warmest : std::max(warmest_, warmest);
             append(spans_, {from, over.to});
         }

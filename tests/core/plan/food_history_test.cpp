@@ -253,6 +253,34 @@ TEST(FoodTemperatures, OfAPotFollowNewtonsLaw)
     }
 }
 
+/// °C in the middle, minutes after a stay has begun.
+double middleAfter(const safety::HistoryPiece& piece, double minutes)
+{
+    const double at = static_cast<double>(minuteOf(piece.from)) + minutes;
+    const auto next =
+        std::ranges::lower_bound(piece.curve, at, {}, &safety::TemperatureSample::minute);
+    const auto& before = *(next - 1);
+    return before.core +
+           (next->core - before.core) * (at - before.minute) / (next->minute - before.minute);
+}
+
+TEST(FoodTemperatures, BeginAStayOfDaysAsCloselyAsOneOfHours)
+{
+    Supper supper = stockSupper(false, safety::RuleBook::UsHome);
+    const Judged hours(supper);
+    supper.layout.starts["stock/*/boil-bones"] = supper.instant(9, 0, -1);
+    const Judged days(supper);
+    const auto& brief = hours.history().pieces[1];
+    const auto& longer = days.history().pieces[1];
+    ASSERT_EQ(longer.place, safety::Place::Fridge);
+    ASSERT_GT(longer.to - longer.from, brief.to - brief.from + 1000_min);
+    for (double minutes = 15; minutes < 300; minutes += 15) {
+        // Between samples a curve may be off by a fifth of a degree (Sampler); both may.
+        EXPECT_THAT(middleAfter(longer, minutes), DoubleNear(middleAfter(brief, minutes), 0.4))
+            << minutes;
+    }
+}
+
 TEST(FoodTemperatures, BoilLowerInTheMountains)
 {
     Supper supper = stockSupper(true, safety::RuleBook::UsHome);

@@ -189,6 +189,16 @@ TEST(JudgeHistory, WhatNeverGetsColdInTheFridgeIsFoundAfterSixHours)
     EXPECT_EQ(rulesOf(lukewarm(361)), Rules{"us_home_cold_holding"});
 }
 
+TEST(JudgeHistory, HowWarmTheFridgeKeepsItIsMeasuredInTheMinutesThatCountAlone)
+{
+    const auto findings =
+        HistoryBuilder(FoodClass::Dairy).stay(Place::Fridge, 720, 20, 8).judged(RuleBook::UsHome);
+    const auto* found = find(findings, "us_home_cold_holding");
+    ASSERT_NE(found, nullptr);
+    EXPECT_NEAR(found->counts.front().from, 360, 1e-9);
+    EXPECT_NEAR(found->measured, fahrenheitOf(14), 1e-9); // half-way down, not the 20 °C at first
+}
+
 TEST(JudgeHistory, FrozenLongIsACautionOfQualityAlone)
 {
     const auto findings = HistoryBuilder(FoodClass::SoupOrStew)
