@@ -5,6 +5,7 @@
 #include <QLabel>
 #include <QListView>
 #include <QMenu>
+#include <QMouseEvent>
 #include <QVBoxLayout>
 
 #include "ui/clashes/clash_delegate.h"
@@ -56,12 +57,6 @@ ClashPanel::ClashPanel(const Theme& theme, QWidget* parent)
     };
     connect(view_, &QListView::clicked, this, activate);
     connect(view_, &QListView::activated, this, activate);
-    connect(view_, &QListView::doubleClicked, this, [this](const QModelIndex& index) {
-        const QString subject = index.data(ClashItems::TemperaturesRole).toString();
-        if (!subject.isEmpty()) {
-            Q_EMIT temperaturesRequested(subject);
-        }
-    });
     view_->setContextMenuPolicy(Qt::CustomContextMenu);
     connect(view_, &QListView::customContextMenuRequested, this, &ClashPanel::popUp);
     connect(view_, &QListView::entered, this,
@@ -128,6 +123,14 @@ bool ClashPanel::eventFilter(QObject* watched, QEvent* event)
 {
     if (event->type() == QEvent::Leave) {
         Q_EMIT clashPointedAt(0);
+    } else if (event->type() == QEvent::MouseButtonPress) {
+        pressed_ = view_->indexAt(static_cast<QMouseEvent*>(event)->position().toPoint());
+    } else if (event->type() == QEvent::MouseButtonDblClick) {
+        // The first click has made room for ways out: another row may be under the pointer by now.
+        const QString subject = pressed_.data(ClashItems::TemperaturesRole).toString();
+        if (!subject.isEmpty()) {
+            Q_EMIT temperaturesRequested(subject);
+        }
     } else if (event->type() == QEvent::Resize) {
         view_->doItemsLayout(); // sentences wrap anew, also where the ways out take room
     }

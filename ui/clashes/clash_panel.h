@@ -3,6 +3,7 @@
 // ways out of the clash that was gone to.
 #pragma once
 
+#include <QPersistentModelIndex>
 #include <QWidget>
 
 #include <optional>
@@ -55,6 +56,7 @@ private:
     QLabel* quiet_;
     QListView* view_;
     WaysPanel* ways_;
+    QPersistentModelIndex pressed_; // with the first click of two
 };
 
 } // namespace suppertide::ui

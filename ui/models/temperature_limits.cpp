@@ -84,8 +84,8 @@ public:
                 const double low = rule->temperature->celsius();
                 const double high = rule->upper->celsius();
                 const QString words = subject == Subject::DangerZone
-                                          ? tr("danger zone, %1 to %2: minutes count")
-                                          : tr("%1 to %2: minutes count");
+                                          ? tr("danger zone %1 to %2")
+                                          : tr("minutes count from %1 to %2");
                 const LimitBand zone{low, high, words.arg(degrees(low), degrees(high)), {}};
                 if (std::ranges::find(found_.zones, zone) == found_.zones.end()) {
                     found_.zones.push_back(zone);

@@ -38,7 +38,7 @@ protected:
         FollowedFood food;
         food.id = FollowedFoodId{"layers"};
         food.name = "layers";
-        food.kind.food = FoodClass::CookedDish;
+        food.kind.food = FoodClass::RawMince;
         food.material = "potato_gratin";
         food.shape = FoodShape::Flat;
         food.thickness = thickness;
@@ -91,7 +91,7 @@ protected:
     {
         int count = 0;
         for (const auto* series : chart().chart()->series()) {
-            count += static_cast<int>(qobject_cast<const QXYSeries*>(series)->count());
+            count += qobject_cast<const QXYSeries*>(series)->count();
         }
         return count;
     }

@@ -30,9 +30,20 @@ ClashSeverity shown(Severity severity)
     return ClashSeverity::Unsafe;
 }
 
-QString dayName(const CivilDate& date)
+enum class DayForm
 {
-    return QString::fromStdString(dayText(date));
+    Full,
+    Short
+};
+
+/// "Saturday 19 June", "Sat 19".
+QString dayName(const CivilDate& date, DayForm form)
+{
+    const QString full = QString::fromStdString(dayText(date));
+    constexpr int letters = 3;
+    return form == DayForm::Full
+               ? full
+               : full.left(letters) + u' ' + QString::number(static_cast<int>(date.day));
 }
 
 } // namespace
@@ -101,14 +112,23 @@ void TemperatureChart::paintGrid(Canvas& canvas) const
     canvas.vLine(plot().left(), plot().top(), plot().bottom(), 1, theme_.neutral().line);
 }
 
+/// A flat shade in the plot; the hatch stands in the finding's own row, where it hides no curve.
 void TemperatureChart::paintCounted(Canvas& canvas) const
 {
     for (const TemperatureBar& bar : view_.bars) {
         const double left = std::max(x(bar.from), plot().left());
         const double right = std::min(std::max(x(bar.to), x(bar.from) + 2), plot().right());
-        if (bar.kind == BarKind::Finding && left < right) {
-            canvas.hatch({left, plot().top(), right, plot().bottom()}, shown(bar.severity));
+        if (bar.kind != BarKind::Finding || left >= right) {
+            continue;
         }
+        QColor shade = canvas.roleOf(shown(bar.severity)).colour;
+        constexpr float strength = 0.12F;
+        shade.setAlphaF(strength);
+        canvas.fill({left, plot().top(), right, plot().bottom()}, shade);
+        canvas.vLine(left, plot().top(), plot().bottom(), 1,
+                     canvas.roleOf(shown(bar.severity)).colour);
+        canvas.vLine(right, plot().top(), plot().bottom(), 1,
+                     canvas.roleOf(shown(bar.severity)).colour);
     }
 }
 
@@ -139,19 +159,23 @@ void TemperatureChart::paintBar(Canvas& canvas, const TemperatureBar& bar) const
         return;
     }
     const ClashSeverity severity = shown(bar.severity);
-    const QColor colour = canvas.roleOf(severity).colour;
-    canvas.hLine(left, std::max(right, left + 2), bottom - 1, 2, colour);
-    canvas.vLine(left, bottom - 5, bottom, 1.6, colour);
-    canvas.vLine(std::max(right, left + 2), bottom - 5, bottom, 1.6, colour);
+    const ui::Box minutes{left, top, std::max(right, left + 2), bottom};
+    canvas.hatch(minutes, severity);
+    canvas.frame(minutes, {canvas.roleOf(severity).colour, 1});
     constexpr double tag = 16; // px
     const double room = plot().width();
     const QString label = canvas.elided(bar.label, TypeRole::SecondaryBold, room - tag - 2 * gap);
     const double wide = tag + gap + canvas.widthOf(label, TypeRole::SecondaryBold);
+    // Beside a short bar, within a long one; at the edge wherever it has room.
+    const double beside = minutes.right + gap;
+    const bool isBeside = minutes.width() < wide + gap && beside + wide <= plot().right();
     const double at =
-        std::clamp(left, plot().left(), std::max(plot().left(), plot().right() - wide));
-    paintTag(canvas, at + tag / 2, (top + bottom) / 2 - 1, bar.clash, severity);
-    canvas.haloText(at + tag + gap, baseline - 1, label, TypeRole::SecondaryBold,
-                    theme_.neutral().ink, theme_.neutral().paper);
+        isBeside ? beside
+                 : std::clamp(left, plot().left(), std::max(plot().left(), plot().right() - wide));
+    canvas.fill({at, top + 1, at + wide + gap, bottom - 1}, theme_.neutral().paper);
+    paintTag(canvas, at + tag / 2, (top + bottom) / 2, bar.clash, severity);
+    canvas.haloText(at + tag + gap, baseline, label, TypeRole::SecondaryBold, theme_.neutral().ink,
+                    theme_.neutral().paper);
 }
 
 void TemperatureChart::paintLimits(Canvas& canvas) const
@@ -196,27 +220,58 @@ void TemperatureChart::paintTimes(Canvas& canvas) const
     const double wide = canvas.widthOf(u"00:00"_s, TypeRole::Secondary) + 3 * gap;
     const auto ticks = timeTicks(view_.calendar, window_, wide / plot().width() * window_.length());
     const double hours = plot().bottom() + rowHeight() - 4;
-    double free = plot().left() - wide / 2;
-    double dayFree = 0;
+    const bool isDaysOnly = std::ranges::all_of(ticks, &TimeTick::isDay) && ticks.size() > 1;
     for (const TimeTick& tick : ticks) {
         const double at = x(static_cast<double>(minuteOf(tick.time)));
         canvas.vLine(at, plot().bottom(), plot().bottom() + (tick.isDay ? 7 : 4), 1,
                      theme_.neutral().line);
-        if (at - wide / 2 >= free && at + wide / 2 <= width() + gap) {
+        if (!isDaysOnly && at + wide / 2 <= width() + gap) {
             canvas.text(at, hours, QString::fromStdString(toIso(tick.civil.clock)),
                         TypeRole::Secondary, theme_.neutral().ink, TextSide::Around);
-            free = at + wide / 2 - gap;
         }
-        if (!tick.isDay) {
+    }
+    paintDays(canvas, ticks, isDaysOnly ? hours + 2 : hours + rowHeight() - 4);
+}
+
+/// Each day at its first tick, in full where all have room for it, else as short as they must be.
+void TemperatureChart::paintDays(Canvas& canvas, const std::vector<TimeTick>& ticks,
+                                 double baseline) const
+{
+    struct Day
+    {
+        double at = 0;
+        CivilDate date;
+    };
+    std::vector<Day> days;
+    for (const TimeTick& tick : ticks) {
+        if (tick.isDay) {
+            days.push_back({x(static_cast<double>(minuteOf(tick.time))), tick.civil.date});
+        }
+    }
+    const auto ends = [&](std::size_t i) {
+        return i + 1 < days.size() ? days[i + 1].at : static_cast<double>(width());
+    };
+    for (const DayForm form : {DayForm::Full, DayForm::Short}) {
+        bool hasRoom = true;
+        for (std::size_t i = 0; i < days.size(); ++i) {
+            const double wide = canvas.widthOf(dayName(days[i].date, form), TypeRole::Day);
+            // The last one may begin left of its tick.
+            hasRoom = hasRoom && (wide + 2 * gap <= ends(i) - days[i].at || days.size() == 1);
+        }
+        if (!hasRoom && form != DayForm::Short) {
             continue;
         }
-        const QString name = dayName(tick.civil.date);
-        const double nameWidth = canvas.widthOf(name, TypeRole::Day);
-        const double nameAt = std::min(at - wide / 2 + gap, width() - nameWidth - gap);
-        if (nameAt >= dayFree) {
-            canvas.text(nameAt, hours + rowHeight() - 2, name, TypeRole::Day, theme_.neutral().ink);
-            dayFree = nameAt + nameWidth + 2 * gap;
+        double free = 0;
+        for (const Day& day : days) {
+            const QString name = dayName(day.date, form);
+            const double wide = canvas.widthOf(name, TypeRole::Day);
+            const double at = std::min(day.at - gap, width() - wide - gap);
+            if (at >= free) { // one that has no room goes
+                canvas.text(at, baseline, name, TypeRole::Day, theme_.neutral().ink);
+                free = at + wide + gap;
+            }
         }
+        return;
     }
 }
 

@@ -111,7 +111,7 @@ void TemperatureChart::makeSeries()
 
 double TemperatureChart::rowHeight() const
 {
-    return std::ceil(17 * theme_.textScale); // px: a tag of 16 px and a line of its own
+    return std::ceil(20 * theme_.textScale); // px: a tag of 16 px, and its triangle stands out by 2
 }
 
 int TemperatureChart::rows() const

@@ -58,6 +58,7 @@ private:
     void paintBar(Canvas& canvas, const TemperatureBar& bar) const;
     void paintLimits(Canvas& canvas) const;
     void paintTimes(Canvas& canvas) const;
+    void paintDays(Canvas& canvas, const std::vector<TimeTick>& ticks, double baseline) const;
     void paintLegend(Canvas& canvas) const;
 
     Theme theme_;
