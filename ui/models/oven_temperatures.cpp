@@ -209,8 +209,8 @@ TemperatureView ovenView(const Plan& plan, const Occasion& occasion, OvenIndex i
     view.curves = {{tr("computed temperature"), false, {curveOf(oven, curve, shown)}},
                    {tr("setting"), true, settingsOf(curve, shown)}};
     view.bars = barsOf(stays, style);
-    view.columns = {tr("From"),         tr("To"),         tr("Dish"),
-                    tr("At its begin"), tr("At its end"), tr("Accepted")};
+    view.columns = {tr("From"),       tr("Dish"),     tr("At its begin"),
+                    tr("At its end"), tr("Accepted"), tr("To")};
     const auto day = dateOf(occasion);
     const auto clock = [&](PlanTime time) {
         return words(timeText(formulation.calendar, time, day, style));
@@ -220,9 +220,9 @@ TemperatureView ovenView(const Plan& plan, const Occasion& occasion, OvenIndex i
     };
     for (const OvenStayView& stay : stays) {
         view.bands.push_back({stay.low, stay.high, stay.dish, stay.when});
-        view.stays.push_back({clock(stay.when.start), clock(stay.when.end), stay.dish,
-                              degrees(stay.when.start), degrees(stay.when.end),
-                              rangeText(stay, style)});
+        view.stays.push_back({clock(stay.when.start), stay.dish, degrees(stay.when.start),
+                              degrees(stay.when.end), rangeText(stay, style),
+                              clock(stay.when.end)});
     }
     addSentences(plan, occasion, index, style, view);
     view.summary =

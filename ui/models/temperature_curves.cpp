@@ -29,13 +29,19 @@ QString words(std::string_view text)
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
 }
 
-/// "Lamb stock: stock, with barley"; a food that is called as its dish is not said twice.
+/// "Lamb stock: stock, with barley, batch 2"; a food that is called as its dish is not said twice.
 QString nameOf(const TrackedFood& food)
 {
     const QString dish = words(food.dishName);
     QString name = words(food.name);
     name = dish.contains(name, Qt::CaseInsensitive) ? dish : tr("%1: %2").arg(dish, name);
-    return food.variantName.empty() ? name : tr("%1, %2").arg(name, words(food.variantName));
+    if (!food.variantName.empty()) {
+        name = tr("%1, %2").arg(name, words(food.variantName));
+    }
+    const auto batch = food.key.rfind('#');
+    return batch == std::string::npos
+               ? name
+               : tr("%1, batch %2").arg(name, words(std::string_view(food.key).substr(batch + 1)));
 }
 
 bool isNotKnown(const safety::Finding& finding)
@@ -178,20 +184,22 @@ TemperatureView TemperatureCurves::foodView(FoodIndex food) const
     view.bands = std::move(limits.zones);
     view.bars = placeBars(history, style_);
     view.columns = {tr("From"),
-                    tr("To"),
                     tr("Place"),
                     tr("Middle at its begin"),
                     tr("Middle at its end"),
-                    tr("Surface at its end")};
+                    tr("Surface at its end"),
+                    tr("To")};
     for (const safety::HistoryPiece& piece : history.pieces) {
         const auto degrees = [&](double celsius) { return degreesText(celsius, style_, 1); };
         const bool isKnown = !piece.curve.empty();
-        view.stays.push_back({clock(static_cast<double>(minuteOf(piece.from))),
-                              clock(static_cast<double>(minuteOf(piece.to))),
-                              placeOf(piece, style_),
-                              isKnown ? degrees(piece.curve.front().core) : tr("not known"),
-                              isKnown ? degrees(piece.curve.back().core) : tr("not known"),
-                              isKnown ? degrees(piece.curve.back().surface) : tr("not known")});
+        TemperatureStay stay;
+        stay.from = clock(static_cast<double>(minuteOf(piece.from)));
+        stay.to = clock(static_cast<double>(minuteOf(piece.to)));
+        stay.place = placeOf(piece, style_);
+        stay.first = isKnown ? degrees(piece.curve.front().core) : tr("not known");
+        stay.last = isKnown ? degrees(piece.curve.back().core) : tr("not known");
+        stay.surface = isKnown ? degrees(piece.curve.back().surface) : tr("not known");
+        view.stays.push_back(std::move(stay));
     }
     addFindings(food, view);
     const auto warmest = warmestOf(view.curves.front());

@@ -6,9 +6,9 @@ namespace suppertide::ui {
 
 namespace {
 
-constexpr std::array members{&TemperatureStay::from,  &TemperatureStay::to,
-                             &TemperatureStay::place, &TemperatureStay::first,
-                             &TemperatureStay::last,  &TemperatureStay::surface};
+constexpr std::array members{&TemperatureStay::from,    &TemperatureStay::place,
+                             &TemperatureStay::first,   &TemperatureStay::last,
+                             &TemperatureStay::surface, &TemperatureStay::to};
 
 } // namespace
 

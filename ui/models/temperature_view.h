@@ -78,11 +78,11 @@ struct TemperatureBar
 struct TemperatureStay
 {
     QString from; // "Sat 19 June 17:40"
-    QString to;
     QString place;
     QString first; // of the middle, or the oven, at its begin: "62 °C"; "not known"
     QString last;
     QString surface; // at its end
+    QString to;
 
     friend bool operator==(const TemperatureStay&, const TemperatureStay&) = default;
 };

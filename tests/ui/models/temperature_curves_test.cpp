@@ -266,6 +266,20 @@ TEST_F(TemperatureCurvesTest, NeverSayThatAFoodIsSafe)
     EXPECT_TRUE(shown.summary.contains(QStringLiteral("100 °C"))) << shown.summary.toStdString();
 }
 
+TEST_F(TemperatureCurvesTest, TellBatchesApartByTheirNumber)
+{
+    Recipe batches = pie();
+    batches.common.steps.front().portionsPerBatch = Portions{4};
+    supper_.serve(batches, 8);
+    plan_ = supper_.laidOut();
+    std::vector<std::string> names;
+    const TemperatureCurves all = curves();
+    for (const TemperatureSubject& subject : all.subjects()) {
+        names.push_back(subject.name.toStdString());
+    }
+    EXPECT_THAT(names, testing::IsSupersetOf({"Apple pie, batch 1", "Apple pie, batch 2"}));
+}
+
 TEST_F(TemperatureCurvesTest, LeaveAGapWhereNothingIsComputed)
 {
     cook(true);

@@ -1,6 +1,7 @@
 #include "ui/pages/temperatures/temperature_page.h"
 
 #include <QComboBox>
+#include <QFontMetricsF>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QHideEvent>
@@ -14,6 +15,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <cmath>
 
 #include "ui/models/temperature_table.h"
 #include "ui/pages/temperatures/temperature_chart.h"
@@ -138,6 +140,12 @@ void TemperaturePage::setTheme(const Theme& theme)
     sentences_->setFont(theme.font(TypeRole::Label));
     table_->setFont(theme.font(TypeRole::Label));
     table_->horizontalHeader()->setFont(theme.font(TypeRole::SecondaryBold));
+    constexpr double padding = 34; // px: chosen, a button's words are bold
+    for (QPushButton* button : {asTable_, fill_}) {
+        const QFontMetricsF bold(theme.font(TypeRole::ControlBold));
+        button->setMinimumWidth(
+            static_cast<int>(std::ceil(bold.horizontalAdvance(button->text()) + padding)));
+    }
     chart_->setTheme(theme);
     listed_.clear(); // the tags have other colours
     if (curves_) {
