@@ -161,6 +161,9 @@ private:
             if (range.start <= *start - day) {
                 addMove(MoveStep::Why::DayBefore, task, *start - day);
             }
+            if (concern_.isFoodSafety && range.end >= *start + day) {
+                addMove(MoveStep::Why::DayLater, task, *start + day);
+            }
             addShorterWaits(task, *start, range);
         }
     }
@@ -471,6 +474,7 @@ Concern concernOf(const Formulation& formulation, const Clash& clash)
     concern.hands = concern.hands || clash.kind == ClashKind::Hands ||
                     clash.kind == ClashKind::CookNotFree || clash.kind == ClashKind::Unwatched;
     concern.ovens = concern.ovens || clash.oven.has_value() || clash.ovenDemands[0].has_value();
+    concern.isFoodSafety = clash.kind == ClashKind::FoodSafety;
     concern.guest = clash.guest;
     concern.when = clash.when;
     return std::move(concern);

@@ -22,6 +22,7 @@ struct Concern
     std::set<PoolIndex> pools;
     bool hands = false;
     bool ovens = false;
+    bool isFoodSafety = false; // a rule is broken by how long and where food is kept
     std::optional<GuestId> guest;
     std::optional<Interval> when;
 };

@@ -33,7 +33,8 @@ struct MoveStep
     enum class Why
     {
         ShorterWait, // what comes after or before waits no longer than it must
-        DayBefore
+        DayBefore,
+        DayLater // so that what it makes is kept a day less
     };
     Why why = Why::DayBefore;
     std::string task;

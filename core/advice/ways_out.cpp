@@ -1,6 +1,7 @@
 #include "core/advice/ways_out.h"
 
 #include <algorithm>
+#include <iterator>
 #include <utility>
 
 #include "core/advice/candidates.h"
@@ -25,13 +26,14 @@ constexpr std::int64_t costUnitsAPoint = 1200; // as core/plan weighs preference
 bool isOfFood(ClashKind kind)
 {
     return kind == ClashKind::Allergen || kind == ClashKind::GuestLeftOut ||
-           kind == ClashKind::ContentsUnknown;
+           kind == ClashKind::ContentsUnknown || kind == ClashKind::FoodSafety;
 }
 
 bool isSameFood(const Clash& one, const Clash& other)
 {
     return one.kind == other.kind && one.guest == other.guest && one.course == other.course &&
-           one.dish == other.dish && one.substances == other.substances;
+           one.dish == other.dish && one.substances == other.substances &&
+           one.broken == other.broken;
 }
 
 /// What came of planning an evening.
@@ -101,6 +103,11 @@ public:
             judgePlan(*formulation, request_.input, emptyScheduleFor((*formulation)->problem))
                 ->clashes;
         std::erase_if(foodClashes_, [](const Clash& clash) { return !isOfFood(clash.kind); });
+        if (request_.laidOut) {
+            std::ranges::copy_if(
+                request_.laidOut->clashes, std::back_inserter(foodClashes_),
+                [](const Clash& clash) { return clash.kind == ClashKind::FoodSafety; });
+        }
         tryAsItIs();
         tryEach(candidates());
         if (advice_.ways.empty()) {

@@ -291,6 +291,9 @@ FoodPassage FoodRoutes::stagePassage(const TrackedFood& food, const FoodStage& s
     case Treatment::Stand:
         passage.place = safety::Place::Counter;
         setHeat(passage, science::Place::Counter, climate_.room);
+        if (stage.does.to) { // by what is stirred into it
+            passage.heat.parts.clear();
+        }
         break;
     case Treatment::Heat:
         heatInStep(stage, isStirred, passage);

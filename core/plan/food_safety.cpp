@@ -98,6 +98,32 @@ std::vector<Clash> FoodSafety::update(const Schedule& schedule)
     return clashes;
 }
 
+void FoodSafety::mergeWaits(const Formulation& formulation, std::vector<Clash>& clashes)
+{
+    const auto isSaid = [&](const FoodKeep& keep) {
+        const std::string& rule = formulation.lags[keep.lag].limitedBy;
+        return [&formulation, &rule, keep](const Clash& wait) {
+            const std::string name = "lag:" + formulation.problem.lags[keep.lag].id;
+            return !rule.empty() && wait.kind == ClashKind::WaitTooLong &&
+                   std::ranges::find(wait.broken, name) != wait.broken.end();
+        };
+    };
+    std::vector<const FoodKeep*> said;
+    for (const Clash& clash : clashes) {
+        if (clash.kind != ClashKind::FoodSafety) {
+            continue;
+        }
+        for (const FoodKeep& keep : formulation.foods[*clash.food].keeps) {
+            if (formulation.lags[keep.lag].limitedBy == clash.finding->rule) {
+                said.push_back(&keep);
+            }
+        }
+    }
+    for (const FoodKeep* keep : said) {
+        std::erase_if(clashes, isSaid(*keep));
+    }
+}
+
 std::vector<safety::Finding> FoodSafety::findingsOf(FoodIndex food) const
 {
     const auto* findings = judged_.findingsOf(formulation_.foods[food].key);

@@ -29,6 +29,10 @@ public:
     [[nodiscard]] std::size_t computedLast() const { return temperatures_.computedLast(); }
     [[nodiscard]] std::size_t judgedLast() const { return judged_.judgedLast(); }
 
+    /// A wait that is longer than the rule allows by which it is limited is one trouble, not two:
+    /// of the clashes that `update` has given and those of the waits the former stay.
+    static void mergeWaits(const Formulation& formulation, std::vector<Clash>& clashes);
+
 private:
     const Formulation& formulation_;
     std::shared_ptr<const Kitchen> kitchen_;

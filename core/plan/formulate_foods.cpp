@@ -3,37 +3,11 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/plan/evening.h"
+#include "core/plan/followed_foods.h"
 
 namespace suppertide {
 
 namespace {
-
-struct OpenFood
-{
-    const FollowedFood* food;
-    std::optional<MethodKey> method; // it is only there with
-};
-
-/// The foods of a variant, those of its methods included.
-std::vector<OpenFood> foodsOf(const Making& making, const MakingVariant& variant)
-{
-    std::vector<OpenFood> foods;
-    for (const FollowedFood& food : variant.recipe.part.foods) {
-        foods.push_back({&food, std::nullopt});
-    }
-    for (const MethodChoice& choice : variant.recipe.methods) {
-        const bool isOpen =
-            std::ranges::find(making.choices, choice.id, &MethodChoice::id) != making.choices.end();
-        for (const Method& method : choice.methods) {
-            for (const FollowedFood& food : method.part.foods) {
-                foods.push_back({&food, isOpen ? std::optional(MethodKey{choice.id, method.id})
-                                               : std::nullopt});
-            }
-        }
-    }
-    return foods;
-}
 
 /// A track while variants that go the same way are still being put together.
 struct Track
@@ -253,14 +227,10 @@ private:
     [[nodiscard]] std::vector<FoodKeep> keepsOf(const FollowedFood& food,
                                                 const PortionShare& share) const
     {
-        const auto isNamed = [&food](const StepPoint& point) {
-            return point.step && std::ranges::find(food.steps, *point.step, &FoodTreatment::step) !=
-                                     food.steps.end();
-        };
         std::vector<FoodKeep> keeps;
         for (const KeptWait& wait : evening_.keptWaits) {
             if (wait.making == index_ && wait.share.meets(share) &&
-                (isNamed(wait.from) || isNamed(wait.to))) {
+                isFoodsWait(food, wait.from, wait.to)) {
                 keeps.push_back({wait.lag, wait.place, wait.oven});
             }
         }

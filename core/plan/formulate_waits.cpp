@@ -1,20 +1,28 @@
 // Waits and their keep places (formulate rules 6 and 11): thawing, soaking, resting, chilling,
 // keeping warm are all waits with a least, a most and a place.
 #include <algorithm>
+#include <cmath>
 
+#include "core/plan/followed_foods.h"
 #include "core/plan/tied_points.h"
 
 namespace suppertide {
 
 namespace {
 
-/// Food kept warm stays above the limit for hot holding by this much, and below what goes on
-/// cooking it. 60 °C: Codex Alimentarius CXC 39-1993 and the codes that follow it; local codes
-/// prevail.
-constexpr Celsius hotHolding = Celsius::degrees(60);
+/// Food kept warm stays above the rules' limit for hot holding by this much, and below what goes on
+/// cooking it.
 constexpr TemperatureDelta holdingMargin = TemperatureDelta::degrees(2);
 constexpr Celsius hottestHolding = Celsius::degrees(90);
 constexpr Celsius usualHolding = Celsius::degrees(70);
+
+/// Of the occasion's rules, in whole degrees, rounded up.
+Celsius leastHolding(const Occasion& occasion)
+{
+    const auto limit = safety::keepWarmAt(occasion.preferences.rules, FoodClass::CookedDish);
+    return Celsius::degrees(static_cast<int>(std::ceil(limit.celsius() - safety::onTheLimit))) +
+           holdingMargin;
+}
 
 const char* placeWord(KeepPlace place)
 {
@@ -64,21 +72,30 @@ class WaitWriter
 public:
     WaitWriter(Evening& evening, std::size_t making, const SharedTie<Wait>& shared)
         : evening_(evening), draft_(evening.draft), index_(making),
-          making_(evening.makings[making]), wait_(shared.tie), method_(shared.method)
+          making_(evening.makings[making]), wait_(shared.tie), method_(shared.method),
+          variants_(shared.variants)
     {}
 
     void write(TiedPair pair)
     {
         pair.from.point = conditional(evening_, index_, method_, pair.from.point, pair.to.point);
-        const std::vector<KeepOption> places = withoutUseless(wait_.keep, wait_.most);
+        const std::vector<KeepOption> places = withoutUseless(allowedPlaces(), wait_.most);
         if (places.size() > 1) {
             writeChoice(pair, places);
             return;
         }
         if (places.empty()) {
             const KeepPlace nowhere = KeepPlace::Nowhere;
-            const LagIndex lag = draft_.addLag(pair.from.point, pair.to.point,
-                                               {wait_.least, wait_.most}, sourceFor(nowhere, 0));
+            const LagIndex lag =
+                draft_.addLag(pair.from.point, pair.to.point,
+                              {wait_.least, least(wait_.most, allowedIn(nowhere).most)},
+                              sourceFor(nowhere, 0,
+                                        limitOf(KeepOption{nowhere,
+                                                           allowedIn(nowhere).most,
+                                                           {},
+                                                           Scaling::PerPortion,
+                                                           0,
+                                                           WarmBy::Oven})));
             keep(pair, lag, nowhere, std::nullopt);
             return;
         }
@@ -86,7 +103,44 @@ public:
     }
 
 private:
-    [[nodiscard]] LagSource sourceFor(KeepPlace place, int lossPerHour) const
+    /// What a rule of food safety allows in a place, and which rule, where that is less than the
+    /// recipe does. Where the recipe asks for longer than that, nothing is arranged by it: the
+    /// history will be found to break the rule.
+    struct Allowed
+    {
+        std::optional<Minutes> most;
+        std::string rule;
+    };
+
+    [[nodiscard]] Allowed allowedIn(KeepPlace place) const
+    {
+        const auto limit = safetyLimit(evening_, making_, variants_, wait_, place);
+        if (!limit || limit->most < wait_.least) {
+            return {};
+        }
+        return {limit->most, limit->rule};
+    }
+
+    [[nodiscard]] std::vector<KeepOption> allowedPlaces() const
+    {
+        std::vector<KeepOption> places = wait_.keep;
+        for (KeepOption& option : places) {
+            option.most = least(option.most, allowedIn(option.place).most);
+        }
+        return places;
+    }
+
+    /// The rule that `most` comes from, if it is one of food safety.
+    [[nodiscard]] std::string limitOf(const KeepOption& option) const
+    {
+        const Allowed allowed = allowedIn(option.place);
+        const bool isIt = allowed.most && allowed.most == least(wait_.most, option.most) &&
+                          allowed.most != wait_.most;
+        return isIt ? allowed.rule : std::string{};
+    }
+
+    [[nodiscard]] LagSource sourceFor(KeepPlace place, int lossPerHour,
+                                      std::string limitedBy = {}) const
     {
         LagSource source = orderSource(making_, Rule::Waits);
         source.wait = wait_.id;
@@ -95,6 +149,7 @@ private:
         source.least = wait_.least;
         source.most = wait_.most;
         source.lossPerHour = lossPerHour;
+        source.limitedBy = std::move(limitedBy);
         return source;
     }
 
@@ -103,7 +158,7 @@ private:
     {
         const LagIndex lag =
             draft_.addLag(pair.from.point, until, {wait_.least, least(wait_.most, option.most)},
-                          sourceFor(option.place, option.lossPerHour));
+                          sourceFor(option.place, option.lossPerHour, limitOf(option)));
         keep(pair, lag, option.place, holdPlace(pair, option, until, keepId(pair)));
     }
 
@@ -171,7 +226,7 @@ private:
         const LagIndex lag = draft_.addLag(
             pair.from.point, startOf(until),
             {alwaysFollows ? wait_.least : Minutes{0}, least(wait_.most, option.most)},
-            sourceFor(option.place, option.lossPerHour));
+            sourceFor(option.place, option.lossPerHour, limitOf(option)));
         keep(pair, lag, option.place,
              holdPlace(pair, option, startOf(until), id + "@" + placeWord(option.place)));
     }
@@ -237,10 +292,10 @@ private:
         std::optional<OvenDemandIndex> oven;
         switch (option.warmBy) {
         case WarmBy::Oven:
-            oven = holdOven(
-                evening_,
-                OvenUse{1, hotHolding + holdingMargin, hottestHolding, usualHolding, OvenMode::Any},
-                from, until, id, keepSource("oven"));
+            oven = holdOven(evening_,
+                            OvenUse{1, leastHolding(evening_.occasion()), hottestHolding,
+                                    usualHolding, OvenMode::Any},
+                            from, until, id, keepSource("oven"));
             break;
         case WarmBy::Burner:
             hold(evening_, BurnerUse{}, from, until, id, keepSource("burner"));
@@ -260,6 +315,7 @@ private:
     const Making& making_;
     const Wait& wait_;
     const std::optional<MethodKey>& method_;
+    const std::vector<std::size_t>& variants_;
 };
 
 } // namespace

@@ -123,7 +123,8 @@ struct LagSource
     KeepPlace place = KeepPlace::Nowhere;
     Minutes least{0}; // as the recipe says
     std::optional<Minutes> most;
-    int lossPerHour = 0; // of quality, in points, above the least
+    int lossPerHour = 0;   // of quality, in points, above the least
+    std::string limitedBy; // a rule of core/safety that allows less than the recipe; else empty
 
     friend bool operator==(const LagSource&, const LagSource&) = default;
 };

@@ -31,6 +31,7 @@ PlanPtr judgePlan(FormulationPtr formulation, const PlanInput& input, Schedule s
     for (Clash& clash : FoodSafety(*formulation, input).update(schedule)) {
         plan->clashes.push_back(std::move(clash));
     }
+    FoodSafety::mergeWaits(*formulation, plan->clashes);
     sortClashes(plan->clashes);
     plan->figures = figuresOf(*formulation, schedule);
     plan->formulation = std::move(formulation);

@@ -30,6 +30,7 @@ public:
         for (Clash& clash : safety.update(check.schedule())) {
             clashes.push_back(std::move(clash));
         }
+        FoodSafety::mergeWaits(formulation, clashes);
         sortClashes(clashes);
     }
 

@@ -54,12 +54,18 @@ public:
     }
     std::string operator()(const MoveStep& change) const
     {
-        const bool isWait = change.why == MoveStep::Why::ShorterWait;
-        return isWait ? fmt::format("do {} {} later, so that what follows waits no longer than it "
-                                    "must",
-                                    deedOfId(change.task), durationText(change.to - change.from))
-                      : fmt::format("do {} the day before, at {}", deedOfId(change.task),
-                                    clockOf(change.to));
+        switch (change.why) {
+        case MoveStep::Why::ShorterWait:
+            return fmt::format("do {} {} later, so that what follows waits no longer than it must",
+                               deedOfId(change.task), durationText(change.to - change.from));
+        case MoveStep::Why::DayBefore:
+            return fmt::format("do {} the day before, at {}", deedOfId(change.task),
+                               clockOf(change.to));
+        case MoveStep::Why::DayLater:
+            return fmt::format("do {} a day later, at {}", deedOfId(change.task),
+                               clockOf(change.to));
+        }
+        return {};
     }
     std::string operator()(const TakeOption& change) const
     {

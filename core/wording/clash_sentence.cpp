@@ -220,6 +220,18 @@ std::string cookNotFree(const ClashWords& words)
                                     isAtTable(words) ? "at table" : "not free", words.deeds()));
 }
 
+/// " (FDA, Food Code 2022, 3-501.19(B))": whose rule a wait's most is; empty if it is the recipe's.
+std::string limitSource(const std::string& rule)
+{
+    if (rule.empty()) {
+        return {};
+    }
+    safety::Finding finding;
+    finding.rule = rule;
+    const safety::FindingSource source = safety::sourceOf(finding);
+    return fmt::format(" ({}, {})", source.source, source.section);
+}
+
 std::string wait(const ClashWords& words)
 {
     const Clash& clash = words.clash();
@@ -243,10 +255,11 @@ std::string wait(const ClashWords& words)
                            durationText(Minutes{clash.asked}), before, bound);
     }
     const auto gap = words.gapOf(lag);
-    return capitalised(fmt::format(
-        "{} has {} for “{}”{}; it should be {}.", words.dish(), durationText(Minutes{clash.asked}),
-        source.text,
-        gap && gap->start <= gap->end ? ", " + words.times().during(*gap) : std::string{}, bound));
+    return capitalised(fmt::format("{} has {} for “{}”{}; it should be {}{}.", words.dish(),
+                                   durationText(Minutes{clash.asked}), source.text,
+                                   gap && gap->start <= gap->end ? ", " + words.times().during(*gap)
+                                                                 : std::string{},
+                                   bound, isShort ? std::string{} : limitSource(source.limitedBy)));
 }
 
 std::string late(const ClashWords& words)
