@@ -84,6 +84,11 @@ KitchenClimate climateOf(const Kitchen& kitchen)
     if (const auto boiling = science::boilingPointAtAltitude(kitchen.altitudeMetres)) {
         climate.boiling = *boiling;
     }
+    for (const KitchenOven& oven : kitchen.ovens) {
+        if (oven.hasFan) {
+            climate.ovensWithFan.push_back(oven.id.text());
+        }
+    }
     return climate;
 }
 
@@ -247,6 +252,15 @@ void FoodRoutes::addGap(const TrackedFood& food, const Interval& gap,
     }
 }
 
+bool FoodRoutes::hasFanOn(OvenDemandIndex demand) const
+{
+    const auto& mode = formulation_.problem.ovenDemands[demand].mode;
+    const auto& oven = schedule_.ovens[demand];
+    return (!mode || *mode == "fan") && oven &&
+           std::ranges::find(climate_.ovensWithFan, formulation_.problem.ovens[*oven].id) !=
+               climate_.ovensWithFan.end();
+}
+
 std::vector<HeatPart> FoodRoutes::ovenHeat(OvenDemandIndex demand, const Interval& when,
                                            bool isBare) const
 {
@@ -255,8 +269,8 @@ std::vector<HeatPart> FoodRoutes::ovenHeat(OvenDemandIndex demand, const Interva
         return {};
     }
     const OvenCurve& curve = curves_[*oven];
-    const bool isFan = formulation_.problem.ovenDemands[demand].mode == "fan";
-    const double dry = coefficient(isFan ? science::Place::FanOven : science::Place::StillOven);
+    const double dry =
+        coefficient(hasFanOn(demand) ? science::Place::FanOven : science::Place::StillOven);
     std::vector<HeatPart> parts;
     const std::vector<PlanTime> turns = curve.turningMinutes(when);
     for (std::size_t i = 1; i < turns.size(); ++i) {
@@ -324,7 +338,7 @@ void FoodRoutes::heatInStep(const FoodStage& stage, bool isStirred, FoodPassage&
 {
     if (stage.oven) {
         passage.place = safety::Place::Oven;
-        passage.isFan = formulation_.problem.ovenDemands[*stage.oven].mode == "fan";
+        passage.isFan = hasFanOn(*stage.oven);
         passage.heat.parts = ovenHeat(*stage.oven, passage.when, !stage.does.isLid && !isStirred);
         const std::vector<HeatPart> air = ovenHeat(*stage.oven, passage.when, false);
         if (!air.empty()) {

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "core/plan/formulation.h"
@@ -45,13 +46,14 @@ struct FoodPassage
     PassageHeat heat;
 };
 
-/// The kitchen's temperatures in °C.
+/// The kitchen's temperatures in °C, and which of its ovens have a fan.
 struct KitchenClimate
 {
     double room = 20;
     double fridge = 4;    // the warmest that is said of one: nobody says in which it stands
     double freezer = -18; // likewise
     double boiling = 100;
+    std::vector<std::string> ovensWithFan; // by their ids
 
     friend bool operator==(const KitchenClimate&, const KitchenClimate&) = default;
 };
@@ -78,6 +80,8 @@ private:
                                           const Interval& when) const;
     void addGap(const TrackedFood& food, const Interval& gap,
                 std::vector<FoodPassage>& passages) const;
+    /// The fan is on where there is one and the step does not ask for something else.
+    [[nodiscard]] bool hasFanOn(OvenDemandIndex demand) const;
     [[nodiscard]] std::vector<HeatPart> ovenHeat(OvenDemandIndex demand, const Interval& when,
                                                  bool isBare) const;
     void heatInStep(const FoodStage& stage, bool isStirred, FoodPassage& passage) const;

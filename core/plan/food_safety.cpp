@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 namespace suppertide {
 
@@ -100,28 +101,22 @@ std::vector<Clash> FoodSafety::update(const Schedule& schedule)
 
 void FoodSafety::mergeWaits(const Formulation& formulation, std::vector<Clash>& clashes)
 {
-    const auto isSaid = [&](const FoodKeep& keep) {
-        const std::string& rule = formulation.lags[keep.lag].limitedBy;
-        return [&formulation, &rule, keep](const Clash& wait) {
-            const std::string name = "lag:" + formulation.problem.lags[keep.lag].id;
-            return !rule.empty() && wait.kind == ClashKind::WaitTooLong &&
-                   std::ranges::find(wait.broken, name) != wait.broken.end();
-        };
-    };
-    std::vector<const FoodKeep*> said;
+    std::set<std::string> said; // lags, as clashes name them
     for (const Clash& clash : clashes) {
         if (clash.kind != ClashKind::FoodSafety) {
             continue;
         }
         for (const FoodKeep& keep : formulation.foods[*clash.food].keeps) {
             if (formulation.lags[keep.lag].limitedBy == clash.finding->rule) {
-                said.push_back(&keep);
+                said.insert("lag:" + formulation.problem.lags[keep.lag].id);
             }
         }
     }
-    for (const FoodKeep* keep : said) {
-        std::erase_if(clashes, isSaid(*keep));
-    }
+    std::erase_if(clashes, [&said](const Clash& clash) {
+        return clash.kind == ClashKind::WaitTooLong &&
+               std::ranges::any_of(
+                   clash.broken, [&said](const std::string& name) { return said.contains(name); });
+    });
 }
 
 std::vector<safety::Finding> FoodSafety::findingsOf(FoodIndex food) const

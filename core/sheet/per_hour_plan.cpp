@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <map>
 
+#include "core/plan/fridge_order.h"
 #include "core/sheet/sheet_parts.h"
 #include "core/wording/phrases.h"
 
@@ -110,6 +111,22 @@ std::vector<DishId> dishesOf(const Occasion& occasion)
     return result;
 }
 
+/// Which raw food stands in the fridge beside food that is eaten as it is.
+void addFridgeOrder(const SheetContext& context, PerHourPlan& sheet)
+{
+    std::vector<std::string> raw;
+    std::vector<std::string> ready;
+    for (const RawBesideReady& pair : rawBesideReady(context.formulation, context.plan.schedule)) {
+        raw.push_back(theThing(context.formulation.foods[pair.raw].name));
+        ready.push_back(theThing(context.formulation.foods[pair.ready].name));
+    }
+    if (!raw.empty()) {
+        sheet.cautions.push_back(fmt::format(
+            "In the fridge keep {}, raw, covered and below {}: they are there at one time.",
+            listed(raw), listed(ready)));
+    }
+}
+
 } // namespace
 
 PerHourPlan perHourPlan(const PlanPtr& plan, const PlanInput& input, const ReadingStyle& style)
@@ -133,6 +150,7 @@ PerHourPlan perHourPlan(const PlanPtr& plan, const PlanInput& input, const Readi
         "Check with a thermometer that food is hot enough; cool it quickly and keep it cold. Local "
         "food-safety codes, and the advice of those licensed to give it, prevail over this sheet.",
         "What dishes contain is only as sure as what their recipes say: read the labels."};
+    addFridgeOrder(context, sheet);
     return sheet;
 }
 

@@ -162,12 +162,13 @@ TEST(Waits, AreAsShortAsTheirPlaceAllows)
                 ElementsAre("240…1440"));
 }
 
-// Hot food is held above 60 °C (Codex Alimentarius CXC 39-1993 and the codes that follow it).
+// Hot food is held at 63 °C or above: The Food Safety and Hygiene (England) Regulations 2013,
+// Schedule 4; and two degrees, for no oven is that even.
 TEST(Waits, KeptWarmTakeAShelfAboveTheHoldingLimit)
 {
     const FormulationPtr formulation = mousse({keptWarm()}).formulated();
     const OvenDemand& warm = ovenDemandOf(*formulation, "mousse/*/chills:oven");
-    EXPECT_EQ(warm.acceptLow, 62);
+    EXPECT_EQ(warm.acceptLow, 65);
     EXPECT_EQ(warm.acceptHigh, 90);
     EXPECT_EQ(warm.shelves, 1);
 }
