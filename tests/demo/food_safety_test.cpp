@@ -63,8 +63,9 @@ TEST(OctoberSupper, BreaksTheRulesByWhatIsDoneTooEarly)
     const PlanInput input = inputOf("october-supper-first-thoughts");
     const PlanPtr plan = laidOut(input);
     for (const Clash& clash : plan->clashes) {
-        const bool isOfFood = clash.kind == ClashKind::FoodSafety;
-        EXPECT_TRUE(isOfFood) << sentence(*plan, *input.occasion, clash);
+        // The recipe has its own word on how long the creams keep: two days.
+        EXPECT_TRUE(clash.kind == ClashKind::FoodSafety || clash.kind == ClashKind::WaitTooLong)
+            << sentence(*plan, *input.occasion, clash);
         EXPECT_THAT(sentence(*plan, *input.occasion, clash), testing::Not(HasSubstr("safe to")));
     }
     EXPECT_THAT(foundIn(*plan), IsSupersetOf({std::string{"broth us_cooling_first"},

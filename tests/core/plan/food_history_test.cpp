@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "core/plan/food_safety.h"
+#include "core/plan/fridge_order.h"
 #include "core/plan/live_plan.h"
 #include "core/science/dinner_foods.h"
 #include "core/science/water.h"
@@ -434,6 +435,62 @@ TEST(FoodSafetyClash, SaysWhichFoodHowMuchSinceWhenAndByWhom)
                           "hours – 21 to 57 °C \\(FDA, Food Code 2022, "
                           "3-501.14\\(A\\)\\(1\\)\\)\\."));
     EXPECT_THAT(said, testing::Not(testing::HasSubstr("safe")));
+}
+
+/// A dish that is kept in the fridge from 10:10 until so many minutes later.
+Recipe keptInFridge(const std::string& name, FoodClass food)
+{
+    Recipe dish = recipeInOrder(name, {step("Begin " + name, 10_min), step("End " + name, 10_min)});
+    Wait wait = waitBetween("waits", "Begin " + name, "End " + name, 0_min, 900_min);
+    wait.keep = {inFridge(1_l)};
+    dish.common.waits = {wait};
+    dish.common.foods = {
+        followed(name, food,
+                 {does("Begin " + name, Treatment::Stand), does("End " + name, Treatment::Stand)})};
+    return dish;
+}
+
+std::vector<RawBesideReady> besideEachOther(int readyFromHour, int readyFromMinute)
+{
+    Supper supper;
+    supper.serve(keptInFridge("joint", FoodClass::RawMeat));
+    supper.serve(keptInFridge("mousse", FoodClass::GelatineCream));
+    supper.put("joint/*/begin-joint", 10, 0);
+    supper.put("joint/*/end-joint", 12, 0);
+    supper.put("mousse/*/begin-mousse", readyFromHour, readyFromMinute);
+    supper.put("mousse/*/end-mousse", 18, 0);
+    const PlanPtr plan = supper.laidOut();
+    return rawBesideReady(*plan->formulation, plan->schedule);
+}
+
+TEST(FridgeOrder, NamesRawFoodThatStandsBesideReadyFood)
+{
+    const auto meetings = besideEachOther(11, 49); // in the fridge from 11:59 on
+    ASSERT_THAT(meetings, SizeIs(1));
+    EXPECT_EQ(meetings[0].raw, FoodIndex{0});
+    EXPECT_EQ(meetings[0].ready, FoodIndex{1});
+    EXPECT_EQ(meetings[0].when.length(), 1_min);
+    EXPECT_THAT(besideEachOther(11, 50), IsEmpty());
+}
+
+/// What a rule limits is not told twice: once as a wait, once as the rule.
+TEST(FoodSafetyClash, StandsForTheWaitThatTheRuleLimits)
+{
+    Recipe pie = recipeInOrder("Pie", {inOven("Bake", 60_min, 180_degC), step("Cut", 5_min)});
+    Wait wait = waitBetween("stands", "Bake", "Cut", 0_min);
+    wait.keep = {KeepOption{}};
+    pie.common.waits = {wait};
+    pie.common.foods = {followed("pie", FoodClass::CookedDish, {does("Bake", Treatment::Heat)})};
+    Supper supper;
+    supper.serve(pie);
+    supper.put("pie/*/bake.in", 14, 0);
+    supper.put("pie/*/bake", 14, 1);
+    supper.put("pie/*/bake.out", 15, 1);
+    supper.put("pie/*/cut", 19, 25);
+    const PlanPtr plan = supper.laidOut();
+    ASSERT_THAT(plan->clashes, SizeIs(1));
+    EXPECT_EQ(plan->clashes.front().kind, ClashKind::FoodSafety);
+    EXPECT_EQ(plan->clashes.front().finding->rule, "uk_hot_period");
 }
 
 } // namespace
