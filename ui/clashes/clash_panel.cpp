@@ -29,7 +29,6 @@ ClashPanel::ClashPanel(const Theme& theme, QWidget* parent)
     view_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     view_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     view_->setResizeMode(QListView::Adjust);
-    view_->viewport()->installEventFilter(this);
     quiet_->setObjectName(u"noClashes"_s);
     quiet_->setWordWrap(true);
     quiet_->setTextInteractionFlags(Qt::TextSelectableByMouse);
@@ -63,6 +62,9 @@ ClashPanel::ClashPanel(const Theme& theme, QWidget* parent)
             [this](const QModelIndex& index) { Q_EMIT clashPointedAt(numberAt(index)); });
     connect(view_->selectionModel(), &QItemSelectionModel::currentChanged, this,
             [this](const QModelIndex& index) { Q_EMIT clashPointedAt(numberAt(index)); });
+    for (QWidget* part : findChildren<QWidget*>()) {
+        part->installEventFilter(this);
+    }
     setTheme(theme);
 }
 
@@ -119,19 +121,29 @@ void ClashPanel::showClash(int number)
     }
 }
 
+/// The first click of two makes room for ways out: by the second another row, the scroll bar or a
+/// way out may be under the pointer. The row of the first one is meant all the same.
+bool ClashPanel::takesDoubleClick()
+{
+    const QString subject = pressed_.data(ClashItems::TemperaturesRole).toString();
+    pressed_ = QModelIndex();
+    if (!subject.isEmpty()) {
+        Q_EMIT temperaturesRequested(subject);
+    }
+    return !subject.isEmpty();
+}
+
 bool ClashPanel::eventFilter(QObject* watched, QEvent* event)
 {
-    if (event->type() == QEvent::Leave) {
-        Q_EMIT clashPointedAt(0);
-    } else if (event->type() == QEvent::MouseButtonPress) {
-        pressed_ = view_->indexAt(static_cast<QMouseEvent*>(event)->position().toPoint());
+    const bool isOnList = watched == view_->viewport();
+    if (event->type() == QEvent::MouseButtonPress) {
+        pressed_ = isOnList ? view_->indexAt(static_cast<QMouseEvent*>(event)->position().toPoint())
+                            : QModelIndex();
     } else if (event->type() == QEvent::MouseButtonDblClick) {
-        // The first click has made room for ways out: another row may be under the pointer by now.
-        const QString subject = pressed_.data(ClashItems::TemperaturesRole).toString();
-        if (!subject.isEmpty()) {
-            Q_EMIT temperaturesRequested(subject);
-        }
-    } else if (event->type() == QEvent::Resize) {
+        return takesDoubleClick() && !isOnList; // no way out is taken by it
+    } else if (isOnList && event->type() == QEvent::Leave) {
+        Q_EMIT clashPointedAt(0);
+    } else if (isOnList && event->type() == QEvent::Resize) {
         view_->doItemsLayout(); // sentences wrap anew, also where the ways out take room
     }
     return QWidget::eventFilter(watched, event);

@@ -47,6 +47,7 @@ protected:
 
 private:
     void popUp(const QPoint& at);
+    bool takesDoubleClick();
     [[nodiscard]] int numberAt(const QModelIndex& index) const;
 
     ClashItems* items_;
