@@ -77,7 +77,7 @@ public:
     Estimator(const Step& step, const FoodAtStep& food, const Rational& share,
               const Kitchen& kitchen)
         : step_(step), food_(*food.food), does_(food.does()), before_(food.treatment),
-          share_(share.toDouble()), kitchen_(kitchen)
+          keptIn_(food.keptIn), share_(share.toDouble()), kitchen_(kitchen)
     {}
 
     Result<Estimate> estimate()
@@ -133,6 +133,9 @@ private:
     /// Of the food when the step begins: what was done to it last, else where it is kept.
     [[nodiscard]] double start() const
     {
+        if (keptIn_) {
+            return temperatureAt(*keptIn_, kitchen_);
+        }
         double temperature = temperatureAt(food_.from, kitchen_);
         for (std::size_t i = 0; i < before_; ++i) {
             const FoodTreatment& earlier = food_.steps[i];
@@ -371,6 +374,7 @@ private:
     const FollowedFood& food_;
     const FoodTreatment& does_;
     std::size_t before_;
+    std::optional<KeepPlace> keptIn_;
     double share_;
     const Kitchen& kitchen_;
     double boils_ = 100.0;
@@ -394,21 +398,39 @@ std::optional<FoodAtStep> timedIn(const RecipePart& part, const StepId& step)
     return std::nullopt;
 }
 
+/// The cold place in which the food waits for the step, if it does in one.
+std::optional<KeepPlace> coldBefore(const RecipePart& part, const StepId& step)
+{
+    for (const Wait& wait : part.waits) {
+        const bool endsHere = wait.to.step == step && wait.to.edge == StepEdge::Start;
+        const KeepPlace place = wait.keep.empty() ? KeepPlace::Nowhere : wait.keep.front().place;
+        if (endsHere && (place == KeepPlace::Fridge || place == KeepPlace::Freezer)) {
+            return place;
+        }
+    }
+    return std::nullopt;
+}
+
 } // namespace
 
 std::optional<FoodAtStep> timedBy(const ResolvedRecipe& recipe, const StepId& step)
 {
-    if (const auto found = timedIn(recipe.part, step)) {
-        return found;
-    }
+    std::vector<const RecipePart*> parts{&recipe.part};
     for (const MethodChoice& choice : recipe.methods) {
         for (const Method& method : choice.methods) {
-            if (const auto found = timedIn(method.part, step)) {
-                return found;
-            }
+            parts.push_back(&method.part);
         }
     }
-    return std::nullopt;
+    std::optional<FoodAtStep> found;
+    std::optional<KeepPlace> cold;
+    for (const RecipePart* part : parts) {
+        found = found ? found : timedIn(*part, step);
+        cold = cold ? cold : coldBefore(*part, step);
+    }
+    if (found) {
+        found->keptIn = cold;
+    }
+    return found;
 }
 
 Result<science::Estimate> estimateStep(const Step& step, const FoodAtStep& food,

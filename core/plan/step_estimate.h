@@ -14,7 +14,8 @@ namespace suppertide {
 struct FoodAtStep
 {
     const FollowedFood* food = nullptr;
-    std::size_t treatment = 0; // of food->steps
+    std::size_t treatment = 0;         // of food->steps
+    std::optional<KeepPlace> keptIn{}; // fridge or freezer, if it comes from there
 
     [[nodiscard]] const FoodTreatment& does() const { return food->steps[treatment]; }
 };
