@@ -111,7 +111,7 @@ private:
     int highest_ = 0;
     std::size_t columns_ = 0;
     std::vector<std::pair<int, std::vector<int>>> groups_; // minute, what is preferred
-    std::vector<std::pair<int, int>> mayBe_; // settings of use there, by group
+    std::vector<std::pair<int, int>> mayBe_;               // settings of use there, by group
     std::vector<std::size_t> nextGroup_;
     std::map<int, std::int64_t> offCosts_;
     std::vector<std::int64_t> least_;
