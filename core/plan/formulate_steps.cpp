@@ -213,12 +213,12 @@ private:
         nameVariants(source);
         // Whoever puts it in, turns it and takes it out is as near to the heat as the step itself.
         source.cautions = step_.cautions;
+        source.computed = computed_;
         if (part.role == TaskRole::Step) {
             source.verb = step_.verb;
             source.text = step_.text;
             source.detail = step_.detail;
             source.duration = part.range;
-            source.computed = computed_;
             source.lines = scaledLines();
             source.isHot = isHot(step_);
             source.skill = step_.skill;

@@ -147,8 +147,10 @@ private:
             parts.push_back(outOfOven(task, when));
         } else {
             parts.push_back(durationText(when.length()));
-            parts.push_back(source.computed ? lengthNote(*source.computed) : std::string{});
         }
+        const bool isItsBegin = source.role == TaskRole::OvenIn || source.role == TaskRole::Step;
+        parts.push_back(isItsBegin && source.computed ? lengthNote(*source.computed)
+                                                      : std::string{});
         std::string text;
         for (const std::string& part : parts) {
             if (!part.empty()) {

@@ -107,7 +107,7 @@ FieldList<Kitchen> kitchenForm(const Kitchen& kitchen)
                         [](Kitchen& next, Celsius value) { next.roomTemperature = value; });
     form.whole("altitude", tr("Above the sea"), &Kitchen::altitudeMetres, -400, 5000,
                QStringLiteral("m"))
-        .help(tr("water boils 1 °C sooner for each 300 m"));
+        .help(tr("water boils 1 °C cooler for each 300 m"));
     return form;
 }
 
