@@ -12,22 +12,6 @@ bool isNamed(const FollowedFood& food, const StepPoint& point)
            std::ranges::find(food.steps, *point.step, &FoodTreatment::step) != food.steps.end();
 }
 
-bool makesHot(Treatment treatment)
-{
-    switch (treatment) {
-    case Treatment::Heat:
-    case Treatment::Boil:
-    case Treatment::Simmer:
-    case Treatment::Reduce:
-        return true;
-    case Treatment::Stand:
-    case Treatment::IceBath:
-    case Treatment::Thaw:
-        return false;
-    }
-    return false;
-}
-
 safety::Place placeOf(KeepPlace place)
 {
     switch (place) {

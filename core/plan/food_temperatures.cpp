@@ -11,22 +11,6 @@ namespace {
 using safety::FoodHistory;
 using safety::HistoryPiece;
 
-bool isHeat(Treatment treatment)
-{
-    switch (treatment) {
-    case Treatment::Heat:
-    case Treatment::Boil:
-    case Treatment::Simmer:
-    case Treatment::Reduce:
-        return true;
-    case Treatment::Stand:
-    case Treatment::IceBath:
-    case Treatment::Thaw:
-        return false;
-    }
-    return false;
-}
-
 /// What happens to a food on its way, for the rules.
 class EventList
 {
@@ -59,7 +43,7 @@ private:
                 events_.emplace_back(safety::Became{passage.when.end, *becomes});
                 isSaid = true;
             }
-            if (isHeat(passage.stage->does.treatment) && !passage.stage->does.isReheating) {
+            if (makesHot(passage.stage->does.treatment) && !passage.stage->does.isReheating) {
                 lastHeat = passage.when.end;
             }
         }

@@ -35,6 +35,23 @@ enum class Treatment
     Thaw     // in cold water
 };
 
+/// Whether the food is hot afterwards.
+[[nodiscard]] constexpr bool makesHot(Treatment treatment)
+{
+    switch (treatment) {
+    case Treatment::Heat:
+    case Treatment::Boil:
+    case Treatment::Simmer:
+    case Treatment::Reduce:
+        return true;
+    case Treatment::Stand:
+    case Treatment::IceBath:
+    case Treatment::Thaw:
+        return false;
+    }
+    return false;
+}
+
 struct FoodTreatment
 {
     StepId step;

@@ -15,7 +15,7 @@ namespace {
 using Qt::StringLiterals::operator""_s;
 
 /// What may stand between @ signs in style.qss.
-QMap<QString, QString> placeholders(const Palette& palette, double textScale)
+QMap<QString, QString> fillings(const Palette& palette, double textScale)
 {
     const Neutrals& n = palette.neutral;
     const Roles& r = palette.role;
@@ -82,11 +82,11 @@ QString styleSheetFor(const Palette& palette, double textScale)
     QFile file{u":/theme/style.qss"_s};
     expects(file.open(QIODevice::ReadOnly), "the style sheet is part of the program");
     QString sheet = QString::fromUtf8(file.readAll());
-    const QMap<QString, QString> names = placeholders(palette, textScale);
+    const QMap<QString, QString> names = fillings(palette, textScale);
     for (auto it = names.begin(); it != names.end(); ++it) {
         sheet.replace(u'@' + it.key() + u'@', it.value());
     }
-    ensures(!sheet.contains(u'@'), "every placeholder of the style sheet is known");
+    ensures(!sheet.contains(u'@'), "every @name of the style sheet is known");
     return sheet;
 }
 
