@@ -63,6 +63,7 @@ Alternative readAlternative(const JsonCursor& at)
         Alternative alternative;
         takeOwnId(fields, alternative.id);
         take(fields, "name", alternative.name, readText);
+        take(fields, "for_everybody", alternative.isForEverybody, readBool);
         return alternative;
     });
 }

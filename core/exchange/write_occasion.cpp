@@ -72,6 +72,7 @@ JsonValue alternativeToJson(const Alternative& alternative)
     JsonObject json;
     json.put("id", toJson(alternative.id));
     json.putUnless(std::string(), "name", alternative.name);
+    json.putUnless(false, "for_everybody", alternative.isForEverybody);
     return json.take();
 }
 

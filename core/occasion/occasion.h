@@ -65,6 +65,7 @@ struct Alternative
 {
     AlternativeId id;
     std::string name;
+    bool isForEverybody = false; // served beside whichever of the others leads
 
     friend bool operator==(const Alternative&, const Alternative&) = default;
 };

@@ -22,7 +22,7 @@ const Occasion& midsummer()
 std::size_t leadingAlternatives(const Course& course)
 {
     return static_cast<std::size_t>(std::ranges::count_if(
-        course.alternatives, [](const Alternative& each) { return each.id.text() != "sides"; }));
+        course.alternatives, [](const Alternative& each) { return !each.isForEverybody; }));
 }
 
 /// The variants of a dish that suit a guest.

@@ -241,6 +241,8 @@ FieldList<Alternative> alternativeForm(const Alternative& alternative)
 {
     FieldList<Alternative> form(alternative);
     form.line("name", tr("Name"), &Alternative::name);
+    form.toggle("forEverybody", tr("For everybody"), &Alternative::isForEverybody)
+        .help(tr("sides that are served beside whichever alternative leads"));
     return form;
 }
 

@@ -373,7 +373,7 @@ Course anyCourse(Random& random, const std::string& id, const std::vector<Recipe
     course.serving = {{2027, 6, 19}, {19, 30}};
     course.atTable = anyMinutes(random);
     course.isServingPinned = maybe(random);
-    course.alternatives = {{AlternativeId{"first"}, anyText(random)}};
+    course.alternatives = {{AlternativeId{"first"}, anyText(random), maybe(random)}};
     while (!recipes.empty() && maybe(random)) {
         const Recipe& recipe = recipes[static_cast<std::size_t>(
             random.between(0, static_cast<std::int64_t>(recipes.size()) - 1))];
