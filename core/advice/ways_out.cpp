@@ -408,7 +408,8 @@ private:
                    (*known.after.occasion == *way.after.occasion &&
                     *known.after.kitchen == *way.after.kitchen &&
                     known.after.layout->starts == way.after.layout->starts &&
-                    known.after.layout->options == way.after.layout->options);
+                    known.after.layout->options == way.after.layout->options &&
+                    known.after.layout->ovenSettings == way.after.layout->ovenSettings);
         });
     }
 

@@ -298,6 +298,29 @@ TEST(WaysOut, TakeAnotherMethodWhereTheOvenIsTaken)
     EXPECT_EQ(std::get<TakeOption>(way->changes.front()).to, "pan");
 }
 
+TEST(WaysOut, SetAPinnedOvenToWhatTheDishAccepts)
+{
+    Supper supper;
+    Recipe gratin =
+        recipeInOrder("Gratin", {inOven("Bake the gratin", 60_min, 140_degC, 170_degC)});
+    gratin.common.waits.push_back(test::waitBetween("sets", "Bake the gratin", "", 10_min, 20_min));
+    supper.serve(gratin);
+    supper.layout.ovenSettings = {{supper.kitchen.ovens.front().id.text(), supper.instant(18, 0),
+                                   supper.instant(19, 25), 200}};
+    const Advice advice = found(adviceFor(supper));
+    EXPECT_FALSE(advice.conflict.empty());
+    expectHonest(advice);
+    const WayOut* shared = findWay<ShareTemperature>(advice);
+    std::string others;
+    for (const WayOut& way : advice.ways) {
+        others += changeSentence(way) + "\n";
+    }
+    ASSERT_NE(shared, nullptr) << others;
+    EXPECT_EQ(std::get<ShareTemperature>(shared->changes.front()).toC, 170);
+    EXPECT_EQ(shared->after.layout->ovenSettings.front().setC, 170);
+    EXPECT_NE(findWay<Unpin>(advice), nullptr);
+}
+
 TEST(WaysOut, FindOneMoreShelf)
 {
     Supper supper;
