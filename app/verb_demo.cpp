@@ -25,6 +25,15 @@ std::optional<CivilDate> dayOf(const Occasion& occasion)
                                     : std::optional{occasion.courses.front().serving.date};
 }
 
+/// The occasion to show first: the one with most courses.
+OccasionPtr mainOccasion(const LibraryState& state)
+{
+    const auto most = std::ranges::max_element(state.occasions, {}, [](const auto& entry) {
+        return entry.second->occasion.courses.size();
+    });
+    return most == state.occasions.end() ? nullptr : most->second;
+}
+
 Result<LibraryState> withDatesAhead(const LibraryState& state, const Clock& clock)
 {
     LibraryState result = state;
@@ -40,6 +49,14 @@ Result<LibraryState> withDatesAhead(const LibraryState& state, const Clock& cloc
             return moved.error();
         }
         record = std::make_shared<const OccasionRecord>(std::move(*moved));
+    }
+    if (const OccasionPtr main = mainOccasion(state); main && state.larder) {
+        const auto before = dayOf(main->occasion);
+        const auto after = dayOf(result.occasions.at(main->occasion.id)->occasion);
+        if (before && after) {
+            result.larder = std::make_shared<const Larder>(
+                redated(*state.larder, daysBetween(*before, *after)));
+        }
     }
     return result;
 }
@@ -59,15 +76,6 @@ fs::path freeName(const fs::path& folder)
 fs::path pdfBeside(fs::path library)
 {
     return library.replace_extension(".pdf");
-}
-
-/// The occasion to show first: the one with most courses.
-OccasionPtr mainOccasion(const LibraryState& state)
-{
-    const auto most = std::ranges::max_element(state.occasions, {}, [](const auto& entry) {
-        return entry.second->occasion.courses.size();
-    });
-    return most == state.occasions.end() ? nullptr : most->second;
 }
 
 /// What the built demo holds, read from a copy at `scratch` that is gone afterwards: the folder of

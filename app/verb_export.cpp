@@ -22,6 +22,9 @@ ExchangeContent everythingIn(const LibraryState& state)
     for (const auto& [id, record] : state.occasions) {
         content.occasions.push_back(*record);
     }
+    if (state.larder && !state.larder->empty()) {
+        content.larder = *state.larder;
+    }
     return content;
 }
 

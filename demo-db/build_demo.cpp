@@ -38,6 +38,15 @@ Result<void> add(const fs::path& file, ExchangeContent& all)
                                    file.string()),
                        {}};
     }
+    if (all.larder && content->larder) {
+        return Failure{
+            FailureKind::BadInput,
+            fmt::format("“{}” holds a second larder. Put all of it into one file.", file.string()),
+            {}};
+    }
+    if (content->larder) {
+        all.larder = std::move(content->larder);
+    }
     all.recipes.insert(all.recipes.end(), content->recipes.begin(), content->recipes.end());
     all.kitchens.insert(all.kitchens.end(), content->kitchens.begin(), content->kitchens.end());
     all.occasions.insert(all.occasions.end(), content->occasions.begin(), content->occasions.end());

@@ -59,6 +59,9 @@ void noteMeaning(const ExchangeContent& content, JsonFault& notes)
         kitchens.emplace(kitchen.id, &kitchen);
         noteAll(faultsOf(kitchen), placeOf("kitchens", i, kitchen.id), notes);
     }
+    if (content.larder) {
+        noteAll(faultsOf(*content.larder), "larder", notes);
+    }
     for (std::size_t i = 0; i < content.occasions.size(); ++i) {
         const Occasion& occasion = content.occasions[i].occasion;
         const std::string place = placeOf("occasions", i, occasion.id);
@@ -145,6 +148,9 @@ ExchangeContent readContent(const JsonValue& tree, JsonFault& notes)
     takeThings(
         top, "occasions", content.occasions, readOccasionAt,
         [](const OccasionRecord& record) -> const OccasionId& { return record.occasion.id; });
+    if (const auto larder = top.optional("larder")) {
+        content.larder = readLarderAt(*larder);
+    }
     top.done();
     return content;
 }
@@ -205,6 +211,7 @@ std::string writeExchange(const ExchangeContent& content)
     top.putIfAny("recipes", content.recipes, thing);
     top.putIfAny("kitchens", content.kitchens, thing);
     top.putIfAny("occasions", content.occasions, thing);
+    top.putIfAny("larder", content.larder);
     return printJson(top.take());
 }
 
@@ -218,6 +225,9 @@ LibraryState imported(LibraryState state, const ExchangeContent& content)
     }
     for (const OccasionRecord& record : content.occasions) {
         state.occasions[record.occasion.id] = std::make_shared<const OccasionRecord>(record);
+    }
+    if (content.larder) {
+        state.larder = std::make_shared<const Larder>(merged(larderOf(state), *content.larder));
     }
     return state;
 }
@@ -244,6 +254,13 @@ Result<void> checkFit(const LibraryState& state, const ExchangeContent& content)
             noteAll(faultsOf(occasion, *kitchen->second, recipes), place, notes);
         }
     }
+    if (content.larder && !areInOneCurrency(larderOf(state), *content.larder)) {
+        notes.note("larder", fmt::format("its prices are in {}, those of the library in {}; write "
+                                         "one of them anew, or leave its prices out",
+                                         content.larder->currency, larderOf(state).currency));
+    } else if (content.larder) {
+        noteAll(faultsOf(*after.larder), "larder", notes);
+    }
     if (!notes.isEmpty()) {
         return refusal(content.occasions.empty() ? "recipes" : "occasions", notes);
     }
@@ -265,6 +282,11 @@ std::string writeOccasion(const OccasionRecord& record)
     return printCompactJson(toJson(record));
 }
 
+std::string writeLarder(const Larder& larder)
+{
+    return printCompactJson(toJson(larder));
+}
+
 Result<Recipe> readRecipe(std::string_view json)
 {
     return readThing<Recipe>(json, readRecipeAt);
@@ -278,6 +300,11 @@ Result<Kitchen> readKitchen(std::string_view json)
 Result<OccasionRecord> readOccasion(std::string_view json)
 {
     return readThing<OccasionRecord>(json, readOccasionAt);
+}
+
+Result<Larder> readLarder(std::string_view json)
+{
+    return readThing<Larder>(json, readLarderAt);
 }
 
 } // namespace suppertide

@@ -1,9 +1,10 @@
-// Exchange: our JSON for everything (recipes, kitchens, occasions with their layouts), described by
-// resources/schema/suppertide-exchange.schema.json. Import names the place of every error and takes
-// all or nothing; export then import gives the same values.
+// Exchange: our JSON for everything (recipes, kitchens, occasions with their layouts, the larder),
+// described by resources/schema/suppertide-exchange.schema.json. Import names the place of every
+// error and takes all or nothing; export then import gives the same values.
 #pragma once
 
 #include <filesystem>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -18,6 +19,7 @@ struct ExchangeContent
     std::vector<Recipe> recipes;
     std::vector<Kitchen> kitchens;
     std::vector<OccasionRecord> occasions;
+    std::optional<Larder> larder;
 
     friend bool operator==(const ExchangeContent&, const ExchangeContent&) = default;
 };
@@ -33,7 +35,8 @@ struct ExchangeContent
 [[nodiscard]] Result<void> writeExchangeFile(const ExchangeContent& content,
                                              const std::filesystem::path& file);
 
-/// The content as a change to a state: what has the id of something there replaces it.
+/// The content as a change to a state: what has the id of something there, or in the larder the
+/// name, replaces it.
 [[nodiscard]] LibraryState imported(LibraryState state, const ExchangeContent& content);
 /// Whether the content fits together with what else is in `state`. A file may hold an occasion
 /// without its kitchen or recipes, or a recipe without its preparations, whose meaning can only be
@@ -45,8 +48,10 @@ struct ExchangeContent
 [[nodiscard]] std::string writeRecipe(const Recipe& recipe);
 [[nodiscard]] std::string writeKitchen(const Kitchen& kitchen);
 [[nodiscard]] std::string writeOccasion(const OccasionRecord& record);
+[[nodiscard]] std::string writeLarder(const Larder& larder);
 [[nodiscard]] Result<Recipe> readRecipe(std::string_view json);
 [[nodiscard]] Result<Kitchen> readKitchen(std::string_view json);
 [[nodiscard]] Result<OccasionRecord> readOccasion(std::string_view json);
+[[nodiscard]] Result<Larder> readLarder(std::string_view json);
 
 } // namespace suppertide

@@ -14,6 +14,8 @@ Guest readGuest(const JsonCursor& at)
         takeList(fields, "diets", guest.diets, readDiet);
         takeList(fields, "allergies", guest.allergies, readSubstance);
         takeList(fields, "risks", guest.risks, readRiskGroup);
+        take(fields, "portion", guest.portion, readPortions);
+        takeList(fields, "dislikes", guest.dislikes, readText);
         return guest;
     });
 }
@@ -216,6 +218,15 @@ Progress readProgress(const JsonCursor& at)
     });
 }
 
+Bought readBought(const JsonCursor& at)
+{
+    return readObject(at, [](JsonFields& fields) {
+        Bought bought;
+        takeMap(fields, "lines", bought.lines, readAmount);
+        return bought;
+    });
+}
+
 } // namespace
 
 OccasionRecord readOccasionAt(const JsonCursor& at)
@@ -237,6 +248,7 @@ OccasionRecord readOccasionAt(const JsonCursor& at)
         take(fields, "note", occasion.note, readText);
         take(fields, "layout", record.layout, readLayout);
         take(fields, "progress", record.progress, readProgress);
+        take(fields, "bought", record.bought, readBought);
         return record;
     });
 }

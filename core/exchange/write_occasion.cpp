@@ -13,6 +13,8 @@ JsonValue guestToJson(const Guest& guest)
     json.putIfAny("diets", guest.diets);
     json.putIfAny("allergies", guest.allergies);
     json.putIfAny("risks", guest.risks);
+    json.putUnless(Portions{1}, "portion", guest.portion);
+    json.putIfAny("dislikes", guest.dislikes);
     return json.take();
 }
 
@@ -220,6 +222,13 @@ JsonValue progressToJson(const Progress& progress)
     return json.take();
 }
 
+JsonValue boughtToJson(const Bought& bought)
+{
+    JsonObject json;
+    putMap(json, "lines", bought.lines);
+    return json.take();
+}
+
 } // namespace
 
 JsonValue toJson(const OccasionRecord& record)
@@ -245,6 +254,9 @@ JsonValue toJson(const OccasionRecord& record)
     }
     if (!record.progress.empty()) {
         json.put("progress", progressToJson(record.progress));
+    }
+    if (!record.bought.empty()) {
+        json.put("bought", boughtToJson(record.bought));
     }
     return json.take();
 }

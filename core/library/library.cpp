@@ -71,6 +71,7 @@ public:
     {
         put(state_->occasions, part.id, sideOf(part, forward_));
     }
+    void operator()(const LarderChange& part) { state_->larder = sideOf(part, forward_); }
     void operator()(const OpenChange& part) { state_->open = sideOf(part, forward_); }
 
 private:
@@ -89,12 +90,21 @@ LibraryState withSide(LibraryState state, const Change& change, bool forward)
 
 } // namespace
 
+const Larder& larderOf(const LibraryState& state)
+{
+    static const Larder empty;
+    return state.larder ? *state.larder : empty;
+}
+
 Change differenceOf(const LibraryState& before, const LibraryState& after, std::string text)
 {
     Change change{std::move(text), {}};
     addDifferences<RecipeChange>(before.recipes, after.recipes, change.parts);
     addDifferences<KitchenChange>(before.kitchens, after.kitchens, change.parts);
     addDifferences<OccasionChange>(before.occasions, after.occasions, change.parts);
+    if (!isSame(before.larder, after.larder)) {
+        change.parts.emplace_back(LarderChange{before.larder, after.larder});
+    }
     if (before.open != after.open) {
         change.parts.emplace_back(OpenChange{before.open, after.open});
     }

@@ -1,6 +1,6 @@
 // Library: how everything that the cook says is kept: recipes, kitchens, occasions with their
-// layouts and progress, and the last 100 changes, undoable across a restart. An interface, so that
-// tests can fake it; core/store keeps it in an SQLite file.
+// layouts and progress, the larder, and the last 100 changes, undoable across a restart. An
+// interface, so that tests can fake it; core/store keeps it in an SQLite file.
 #pragma once
 
 #include <cstdint>
@@ -13,6 +13,8 @@
 
 #include "core/base/result.h"
 #include "core/kitchen/kitchen.h"
+#include "core/larder/bought.h"
+#include "core/larder/larder.h"
 #include "core/night/progress.h"
 #include "core/occasion/occasion.h"
 #include "core/plan/layout.h"
@@ -20,13 +22,14 @@
 
 namespace suppertide {
 
-/// An occasion with what the user has decided of its plan, and what was reported of it on the
-/// night.
+/// An occasion with what the user has decided of its plan, what was reported of it on the night,
+/// and what was bought for it.
 struct OccasionRecord
 {
     Occasion occasion;
     Layout layout;
     Progress progress;
+    Bought bought;
 
     friend bool operator==(const OccasionRecord&, const OccasionRecord&) = default;
 };
@@ -34,6 +37,7 @@ struct OccasionRecord
 using RecipePtr = std::shared_ptr<const Recipe>;
 using KitchenPtr = std::shared_ptr<const Kitchen>;
 using OccasionPtr = std::shared_ptr<const OccasionRecord>;
+using LarderPtr = std::shared_ptr<const Larder>;
 
 /// Everything in a library, as shared snapshots: a copy is cheap, and parts are shared between
 /// copies.
@@ -42,6 +46,7 @@ struct LibraryState
     std::map<RecipeId, RecipePtr> recipes;
     std::map<KitchenId, KitchenPtr> kitchens;
     std::map<OccasionId, OccasionPtr> occasions;
+    LarderPtr larder;               // null: nothing has been said
     std::optional<OccasionId> open; // the occasion that the window shows
 
     friend bool operator==(const LibraryState&, const LibraryState&) = default;
@@ -66,13 +71,22 @@ struct OccasionChange
     OccasionPtr before;
     OccasionPtr after;
 };
+struct LarderChange
+{
+    LarderPtr before;
+    LarderPtr after;
+};
 struct OpenChange
 {
     std::optional<OccasionId> before;
     std::optional<OccasionId> after;
 };
 
-using ChangePart = std::variant<RecipeChange, KitchenChange, OccasionChange, OpenChange>;
+using ChangePart =
+    std::variant<RecipeChange, KitchenChange, OccasionChange, LarderChange, OpenChange>;
+
+/// The larder of a state; an empty one if nothing has been said.
+[[nodiscard]] const Larder& larderOf(const LibraryState& state);
 
 /// One undoable change, with the words that Undo shows ("Move roast roots").
 struct Change

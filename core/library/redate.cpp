@@ -67,7 +67,18 @@ Result<OccasionRecord> redated(OccasionRecord record, int days)
         pin.to = shifted(pin.to, days, *zone);
     }
     record.progress = {};
+    record.bought = {};
     return record;
+}
+
+Larder redated(Larder larder, int days)
+{
+    for (StockItem& item : larder.stock) {
+        if (item.useBy) {
+            item.useBy = addDays(*item.useBy, days);
+        }
+    }
+    return larder;
 }
 
 CivilDate nextOfItsKind(const CivilDate& day, const CivilDate& today)

@@ -13,6 +13,7 @@ constexpr std::size_t mostGuests = 500;
 constexpr int mostDays = 7;
 // As in a recipe: parts that a cook would share out.
 constexpr std::int64_t finestPortion = 12;
+const Portions mostOfOneGuest{4};
 
 bool isOnClock(const ClockTime& clock)
 {
@@ -111,6 +112,13 @@ private:
         for (const Guest& guest : occasion_.guests) {
             if (guest.id.empty() || !seen.insert(guest.id).second) {
                 say("guest “" + guest.name + "”", "Each guest has an id of their own.");
+            }
+            if (guest.portion <= Portions{0} || guest.portion > mostOfOneGuest ||
+                finestPortion % guest.portion.denominator() != 0) {
+                say("guest “" + guest.name + "”",
+                    fmt::format("A guest eats more than 0 and at most {} portions of a dish, in "
+                                "parts like 1/2; here it is {}.",
+                                mostOfOneGuest.text(), guest.portion.text()));
             }
         }
     }

@@ -29,7 +29,9 @@ struct Guest
     std::string name;
     std::vector<Diet> diets;
     std::vector<Substance> allergies;
-    std::vector<RiskGroup> risks; // by which rules of food safety are stricter
+    std::vector<RiskGroup> risks;      // by which rules of food safety are stricter
+    Portions portion{1};               // of each dish; a child's may be ½
+    std::vector<std::string> dislikes; // ingredients, by name
 
     friend bool operator==(const Guest&, const Guest&) = default;
 };
@@ -169,7 +171,8 @@ struct OccasionFault
 };
 
 /// Unknown zone, no courses, courses out of order or over seven days apart, ids twice, portions
-/// below 0 or above 500, more than 500 guests, mixes that name guests or variants that are not
+/// below 0 or above 500, more than 500 guests, guests who eat nothing or more than four portions
+/// or portions finer than twelfths, mixes that name guests or variants that are not
 /// there, jobs that end before they begin. `recipes` may lack some: that is a fault with the dish's
 /// name.
 [[nodiscard]] std::vector<OccasionFault> faultsOf(const Occasion& occasion, const Kitchen& kitchen,

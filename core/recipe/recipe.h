@@ -8,27 +8,12 @@
 #include <vector>
 
 #include "core/base/result.h"
+#include "core/food/ingredient_part.h"
 #include "core/food/substance.h"
 #include "core/recipe/followed_food.h"
 #include "core/recipe/step.h"
 
 namespace suppertide {
-
-/// The part of a whole that a line takes; one lemon gives both zest and juice.
-enum class IngredientPart
-{
-    Whole,
-    Zest,
-    Juice,
-    Yolk,
-    White,
-    Leaves,
-    Stalks,
-    Bones,
-    Meat,
-    Peel,
-    Seeds
-};
 
 struct IngredientLine
 {

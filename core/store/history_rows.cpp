@@ -66,6 +66,8 @@ const OccasionId& idOf(const OccasionRecord& record)
     return record.occasion.id;
 }
 
+const std::string theLarder; // its id: there is one
+
 void putShown(SQLite::Database& database, const Text& occasion)
 {
     SQLite::Statement put(database, "UPDATE shown SET occasion = ? WHERE one = 1");
@@ -81,9 +83,10 @@ public:
         : database_(database), change_(change)
     {}
 
-    Result<void> operator()(const RecipeChange& part) { return keepThing(part); }
-    Result<void> operator()(const KitchenChange& part) { return keepThing(part); }
-    Result<void> operator()(const OccasionChange& part) { return keepThing(part); }
+    Result<void> operator()(const RecipeChange& part) { return keepNamed(part); }
+    Result<void> operator()(const KitchenChange& part) { return keepNamed(part); }
+    Result<void> operator()(const OccasionChange& part) { return keepNamed(part); }
+    Result<void> operator()(const LarderChange& part) { return keepThing(part.after, theLarder); }
     Result<void> operator()(const OpenChange& part)
     {
         const Text after = part.after ? Text{part.after->text()} : std::nullopt;
@@ -94,22 +97,27 @@ public:
 
 private:
     template <typename Part>
-    Result<void> keepThing(const Part& part)
+    Result<void> keepNamed(const Part& part)
     {
-        using Thing = std::remove_cvref_t<decltype(*part.after)>;
+        expects(!part.after || idOf(*part.after) == part.id, "a thing under its own id");
+        return keepThing(part.after, part.id.text());
+    }
+
+    template <typename Thing>
+    Result<void> keepThing(const std::shared_ptr<const Thing>& thing, const std::string& id)
+    {
         constexpr ThingTable table = tableOf<Thing>;
         Text after;
-        if (part.after) {
-            expects(idOf(*part.after) == part.id, "a thing under its own id");
-            auto text = textOf(*part.after);
+        if (thing) {
+            auto text = textOf(*thing);
             if (!text) {
                 return text.error();
             }
             after = std::move(*text);
         }
-        addRow(table.kind, part.id.text(),
-               fmt::format("SELECT body FROM {} WHERE id = ?4", table.table), after);
-        putThing(database_, table.table, part.id.text(), after);
+        addRow(table.kind, id, fmt::format("SELECT body FROM {} WHERE id = ?4", table.table),
+               after);
+        putThing(database_, table.table, id, after);
         return {};
     }
 
@@ -144,7 +152,8 @@ struct PartRow
 
 void putPart(SQLite::Database& database, const PartRow& part)
 {
-    for (const ThingTable& table : {tableOf<Recipe>, tableOf<Kitchen>, tableOf<OccasionRecord>}) {
+    for (const ThingTable& table :
+         {tableOf<Recipe>, tableOf<Kitchen>, tableOf<OccasionRecord>, tableOf<Larder>}) {
         if (part.kind == table.kind) {
             putThing(database, table.table, part.id, part.text);
             return;

@@ -34,6 +34,12 @@ ThingReader<OccasionRecord>& KeptLibrary::reader()
     return occasions_;
 }
 
+template <>
+ThingReader<Larder>& KeptLibrary::reader()
+{
+    return larders_;
+}
+
 template <typename Thing, typename Things>
 Result<void> KeptLibrary::loadThings(Things& things)
 {
@@ -67,6 +73,13 @@ Result<LibraryState> KeptLibrary::load()
         if (auto loaded = loadThings<OccasionRecord>(state.occasions); !loaded) {
             return loaded.error();
         }
+        std::map<std::string, LarderPtr> larders;
+        if (auto loaded = loadThings<Larder>(larders); !loaded) {
+            return loaded.error();
+        }
+        if (!larders.empty()) {
+            state.larder = std::move(larders.begin()->second);
+        }
         SQLite::Statement shown(database_, "SELECT occasion FROM shown");
         if (shown.executeStep() && !shown.getColumn(0).isNull()) {
             state.open = OccasionId{shown.getColumn(0).getString()};
@@ -75,19 +88,30 @@ Result<LibraryState> KeptLibrary::load()
     });
 }
 
-template <typename Part, typename Thing>
-Result<ChangePart> KeptLibrary::readPart(SQLite::Statement& row)
+template <typename Thing>
+Result<void> KeptLibrary::readSides(SQLite::Statement& row, std::shared_ptr<const Thing>& before,
+                                    std::shared_ptr<const Thing>& after)
 {
-    Part part{decltype(Part::id){row.getColumn(1).getString()}, nullptr, nullptr};
-    for (auto [column, side] : {std::pair{2, &part.before}, std::pair{3, &part.after}}) {
+    for (auto [column, side] : {std::pair{2, &before}, std::pair{3, &after}}) {
         if (!row.getColumn(column).isNull()) {
             auto thing = reader<Thing>().read(row.getColumn(column).getString());
             if (!thing) {
-                return damaged(file_, fmt::format("history, {} “{}”: {}", tableOf<Thing>.kind,
-                                                  part.id.text(), thing.error().forCook));
+                return damaged(file_,
+                               fmt::format("history, {} “{}”: {}", tableOf<Thing>.kind,
+                                           row.getColumn(1).getString(), thing.error().forCook));
             }
             *side = std::move(*thing);
         }
+    }
+    return {};
+}
+
+template <typename Part>
+Result<ChangePart> KeptLibrary::readNamed(SQLite::Statement& row)
+{
+    Part part{decltype(Part::id){row.getColumn(1).getString()}, nullptr, nullptr};
+    if (auto read = readSides(row, part.before, part.after); !read) {
+        return read.error();
     }
     return ChangePart{std::move(part)};
 }
@@ -96,13 +120,20 @@ Result<ChangePart> KeptLibrary::readPart(SQLite::Statement& row)
 {
     const std::string kind = row.getColumn(0).getString();
     if (kind == tableOf<Recipe>.kind) {
-        return readPart<RecipeChange, Recipe>(row);
+        return readNamed<RecipeChange>(row);
     }
     if (kind == tableOf<Kitchen>.kind) {
-        return readPart<KitchenChange, Kitchen>(row);
+        return readNamed<KitchenChange>(row);
     }
     if (kind == tableOf<OccasionRecord>.kind) {
-        return readPart<OccasionChange, OccasionRecord>(row);
+        return readNamed<OccasionChange>(row);
+    }
+    if (kind == tableOf<Larder>.kind) {
+        LarderChange part;
+        if (auto read = readSides(row, part.before, part.after); !read) {
+            return read.error();
+        }
+        return ChangePart{std::move(part)};
     }
     const auto shown = [&row](int column) {
         return row.getColumn(column).isNull()

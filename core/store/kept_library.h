@@ -37,8 +37,12 @@ private:
     [[nodiscard]] Result<void> write(const Body& body);
     template <typename Thing, typename Things>
     [[nodiscard]] Result<void> loadThings(Things& things);
-    template <typename Part, typename Thing>
-    [[nodiscard]] Result<ChangePart> readPart(SQLite::Statement& row);
+    template <typename Thing>
+    [[nodiscard]] Result<void> readSides(SQLite::Statement& row,
+                                         std::shared_ptr<const Thing>& before,
+                                         std::shared_ptr<const Thing>& after);
+    template <typename Part>
+    [[nodiscard]] Result<ChangePart> readNamed(SQLite::Statement& row);
     [[nodiscard]] Result<ChangePart> readPart(SQLite::Statement& row);
     [[nodiscard]] Result<void> readParts(std::int64_t change, std::vector<ChangePart>& parts);
     template <typename Thing>
@@ -51,6 +55,7 @@ private:
     ThingReader<Recipe> recipes_;
     ThingReader<Kitchen> kitchens_;
     ThingReader<OccasionRecord> occasions_;
+    ThingReader<Larder> larders_;
     SQLite::Database database_;
 };
 

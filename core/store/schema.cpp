@@ -69,7 +69,30 @@ CREATE TABLE change_parts (
 // that, but programs of before cannot read them.
 constexpr const char* toVersion3 = "";
 
-constexpr std::array migrations{toVersion1, toVersion2, toVersion3};
+// The larder, whose one row has the id ''; guests' portions and dislikes, and what was bought, in
+// the bodies of occasions.
+constexpr const char* toVersion4 = R"sql(
+CREATE TABLE larders (
+    id TEXT PRIMARY KEY CHECK (id = ''),
+    name TEXT NOT NULL,
+    body TEXT NOT NULL
+) STRICT;
+
+CREATE TABLE parts_with_larder (
+    change INTEGER NOT NULL REFERENCES changes (id) ON DELETE CASCADE,
+    position INTEGER NOT NULL,
+    kind TEXT NOT NULL CHECK (kind IN ('recipe', 'kitchen', 'occasion', 'larder', 'open')),
+    id TEXT NOT NULL,
+    before TEXT,
+    after TEXT,
+    PRIMARY KEY (change, position)
+) STRICT, WITHOUT ROWID;
+INSERT INTO parts_with_larder SELECT change, position, kind, id, before, after FROM change_parts;
+DROP TABLE change_parts;
+ALTER TABLE parts_with_larder RENAME TO change_parts;
+)sql";
+
+constexpr std::array migrations{toVersion1, toVersion2, toVersion3, toVersion4};
 static_assert(migrations.size() == currentSchemaVersion);
 
 int pragma(SQLite::Database& database, const char* text)

@@ -8,7 +8,7 @@ namespace suppertide {
 
 /// "Supp" in the file's header: a library of ours.
 inline constexpr int libraryApplicationId = 0x53757070;
-inline constexpr int currentSchemaVersion = 3;
+inline constexpr int currentSchemaVersion = 4;
 
 [[nodiscard]] int applicationIdOf(SQLite::Database& database);
 [[nodiscard]] int schemaVersionOf(SQLite::Database& database);

@@ -29,6 +29,12 @@ Result<OccasionRecord> parsed(const std::string& body)
     return readOccasion(body);
 }
 
+template <>
+Result<Larder> parsed(const std::string& body)
+{
+    return readLarder(body);
+}
+
 template <typename Thing>
 Result<std::string> checkedText(const Thing& thing, const std::string& name, std::string body)
 {
@@ -61,6 +67,11 @@ Result<std::string> textOf(const OccasionRecord& record)
     return checkedText(record, record.occasion.name, writeOccasion(record));
 }
 
+Result<std::string> textOf(const Larder& larder)
+{
+    return checkedText(larder, "at home", writeLarder(larder));
+}
+
 template <typename Thing>
 Result<std::shared_ptr<const Thing>> ThingReader<Thing>::read(const std::string& body)
 {
@@ -80,5 +91,6 @@ Result<std::shared_ptr<const Thing>> ThingReader<Thing>::read(const std::string&
 template class ThingReader<Recipe>;
 template class ThingReader<Kitchen>;
 template class ThingReader<OccasionRecord>;
+template class ThingReader<Larder>;
 
 } // namespace suppertide

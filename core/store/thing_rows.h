@@ -1,5 +1,5 @@
-// How recipes, kitchens and occasions stand in rows: the table of each kind, its words, and its
-// text both ways. Nothing is written that would not read back equal.
+// How recipes, kitchens, occasions and the larder stand in rows: the table of each kind, its words,
+// and its text both ways. Nothing is written that would not read back equal.
 #pragma once
 
 #include <memory>
@@ -27,12 +27,15 @@ template <>
 inline constexpr ThingTable tableOf<Kitchen>{"kitchen", "kitchens"};
 template <>
 inline constexpr ThingTable tableOf<OccasionRecord>{"occasion", "occasions"};
+template <>
+inline constexpr ThingTable tableOf<Larder>{"larder", "larders"};
 
 /// BadInput if the thing holds what cannot be kept (an id of two lines, an amount in
 /// hundred-thousandths), so that it would read back as something else.
 [[nodiscard]] Result<std::string> textOf(const Recipe& recipe);
 [[nodiscard]] Result<std::string> textOf(const Kitchen& kitchen);
 [[nodiscard]] Result<std::string> textOf(const OccasionRecord& record);
+[[nodiscard]] Result<std::string> textOf(const Larder& larder);
 
 /// Reads bodies, each different one once: the history shares things with the state and with itself.
 template <typename Thing>

@@ -41,8 +41,8 @@ OccasionPtr reported(const LibraryState& state, const OccasionId& id, int number
     return std::make_shared<const OccasionRecord>(std::move(record));
 }
 
-/// Four things at once: two recipes put, changed or taken away, a report on the night, and the open
-/// occasion.
+/// Five things at once: two recipes put, changed or taken away, a report on the night, what is at
+/// home, and the open occasion.
 Change changeOf(const LibraryState& state, int number, Random& random)
 {
     LibraryState next = state;
@@ -56,15 +56,31 @@ Change changeOf(const LibraryState& state, int number, Random& random)
     }
     const OccasionId night{"night"};
     next.occasions[night] = reported(next, night, number, random);
+    Larder larder = larderOf(next);
+    larder.stock.resize(
+        static_cast<std::size_t>(random.between(0, 30)),
+        {"flour " + std::to_string(number), {Rational{number}, Unit::Gram}, {}, false, {}});
+    next.larder = std::make_shared<const Larder>(std::move(larder));
     next.open = OccasionId{"occasion-" + std::to_string(number)};
     return differenceOf(state, next, "Step " + std::to_string(number));
 }
 
 template <typename Part>
-bool arePartsAlike(const Part& a, const Part& b)
+bool areSidesAlike(const Part& a, const Part& b)
 {
     const auto alike = [](const auto& x, const auto& y) { return x == y || (x && y && *x == *y); };
-    return a.id == b.id && alike(a.before, b.before) && alike(a.after, b.after);
+    return alike(a.before, b.before) && alike(a.after, b.after);
+}
+
+template <typename Part>
+bool arePartsAlike(const Part& a, const Part& b)
+{
+    return a.id == b.id && areSidesAlike(a, b);
+}
+
+bool arePartsAlike(const LarderChange& a, const LarderChange& b)
+{
+    return areSidesAlike(a, b);
 }
 
 bool arePartsAlike(const OpenChange& a, const OpenChange& b)

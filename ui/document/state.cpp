@@ -122,7 +122,8 @@ ChangeSet changesBetween(const LibraryState& before, const LibraryState& after)
                       differing(before.occasions, after.occasions),
                       before.open != after.open,
                       false,
-                      false};
+                      false,
+                      before.larder != after.larder};
     changes.isOccasionChanged =
         changes.isOtherOccasion || (after.open && changes.occasions.contains(*after.open));
     changes.isPlanTouched = changes.isOccasionChanged;

@@ -40,10 +40,12 @@ struct ChangeSet
     bool isOtherOccasion = false;  // another one is shown
     bool isOccasionChanged = true; // the shown one, or another is shown
     bool isPlanTouched = true;     // the shown occasion, its kitchen or one of its recipes
+    bool isLarderChanged = false;
 
     [[nodiscard]] bool empty() const
     {
-        return recipes.empty() && kitchens.empty() && occasions.empty() && !isOtherOccasion;
+        return recipes.empty() && kitchens.empty() && occasions.empty() && !isOtherOccasion &&
+               !isLarderChanged;
     }
     friend bool operator==(const ChangeSet&, const ChangeSet&) = default;
 };

@@ -40,7 +40,42 @@ TEST(ExchangeRoundTrip, GivesTheSameSingleThings)
         const auto occasionRead = readOccasion(writeOccasion(occasion));
         ASSERT_TRUE(occasionRead) << occasionRead.error().forCook;
         EXPECT_EQ(*occasionRead, occasion);
+        const Larder larder = test::anyLarder(random);
+        const auto larderRead = readLarder(writeLarder(larder));
+        ASSERT_TRUE(larderRead) << larderRead.error().forCook;
+        EXPECT_EQ(*larderRead, larder);
     });
+}
+
+TEST(ExchangeRoundTrip, TakesALarderIntoAnEmptyLibraryAsItIsAndTwiceAsOnce)
+{
+    test::forEachSeed(200, [](test::Random& random) {
+        ExchangeContent content;
+        content.larder = test::anyLarder(random);
+        const LibraryState once = imported({}, content);
+        EXPECT_EQ(larderOf(once), *content.larder);
+        const LibraryState twice = imported(once, content);
+        EXPECT_EQ(larderOf(imported(twice, content)), larderOf(twice));
+    });
+}
+
+TEST(ExchangeRoundTrip, RefusesPricesOfAnotherCurrency)
+{
+    Larder pounds;
+    pounds.packs = {{"flour", {Rational{500}, Unit::Gram}, 120, "bag"}};
+    LibraryState state;
+    state.larder = std::make_shared<const Larder>(pounds);
+    ExchangeContent content;
+    content.larder = pounds;
+    EXPECT_TRUE(checkFit(state, content));
+    content.larder->currency = "EUR";
+    const auto fits = checkFit(state, content);
+    ASSERT_FALSE(fits);
+    EXPECT_NE(fits.error().forCook.find("in EUR, those of the library in GBP"), std::string::npos)
+        << fits.error().forCook;
+    content.larder->packs.front().price.reset();
+    EXPECT_TRUE(checkFit(state, content));
+    EXPECT_EQ(larderOf(imported(state, content)).currency, "GBP");
 }
 
 TEST(ExchangeRoundTrip, KeepsTheDemo)

@@ -47,6 +47,7 @@ Pair twoStates()
                           {RecipeId{"soup"}, recipe("soup", "Cold soup")}};
     pair.before.kitchens = {{KitchenId{"loft"}, kitchen("loft")}};
     pair.after.occasions = {{OccasionId{"supper"}, occasion("supper")}};
+    pair.after.larder = std::make_shared<const Larder>(Larder{.currency = "EUR"});
     pair.after.open = OccasionId{"supper"};
     return pair;
 }
@@ -56,7 +57,7 @@ TEST(Library, FindsWhatDiffersPartByPart)
     const Pair pair = twoStates();
     const Change change = differenceOf(pair.before, pair.after, "Everything");
     EXPECT_EQ(change.text, "Everything");
-    ASSERT_EQ(change.parts.size(), 6U);
+    ASSERT_EQ(change.parts.size(), 7U);
     const auto& gone = std::get<RecipeChange>(change.parts[0]);
     EXPECT_EQ(gone.id, RecipeId{"gone"});
     EXPECT_NE(gone.before, nullptr);
@@ -65,7 +66,9 @@ TEST(Library, FindsWhatDiffersPartByPart)
     EXPECT_EQ(std::get<RecipeChange>(change.parts[2]).after->name, "Cold soup");
     EXPECT_EQ(std::get<KitchenChange>(change.parts[3]).after, nullptr);
     EXPECT_EQ(std::get<OccasionChange>(change.parts[4]).before, nullptr);
-    EXPECT_EQ(std::get<OpenChange>(change.parts[5]).after, OccasionId{"supper"});
+    EXPECT_EQ(std::get<LarderChange>(change.parts[5]).before, nullptr);
+    EXPECT_EQ(std::get<LarderChange>(change.parts[5]).after->currency, "EUR");
+    EXPECT_EQ(std::get<OpenChange>(change.parts[6]).after, OccasionId{"supper"});
 }
 
 TEST(Library, AppliesAndRevertsADifference)
@@ -77,6 +80,8 @@ TEST(Library, AppliesAndRevertsADifference)
     EXPECT_TRUE(differenceOf(forward, pair.after, "").parts.empty());
     const LibraryState back = reverted(forward, change);
     EXPECT_TRUE(differenceOf(back, pair.before, "").parts.empty());
+    EXPECT_EQ(larderOf(forward).currency, "EUR");
+    EXPECT_TRUE(larderOf(back).empty());
 }
 
 TEST(Library, SharesWhatAChangeLeavesAlone)

@@ -65,6 +65,19 @@ TEST(OccasionFaults, AllowFromNoneToFiveHundredGuests)
                 ElementsAre(fault("guests", "There are 501 guests; 500 is the most")));
 }
 
+TEST(OccasionFaults, NameGuestsWhoEatNothingOrTooMuch)
+{
+    const auto eating = [](Portions portion) {
+        return after([&portion](Occasion& o) { o.guests.at(0).portion = portion; });
+    };
+    EXPECT_THAT(eating(Portions{1, 12}), IsEmpty());
+    EXPECT_THAT(eating(Portions{4}), IsEmpty());
+    for (const Portions& portion :
+         {Portions{0}, Portions{-1, 2}, Portions{49, 12}, Portions{1, 5}}) {
+        EXPECT_THAT(eating(portion), ElementsAre(fault("guest", "more than 0 and at most 4")));
+    }
+}
+
 TEST(OccasionFaults, NameCoursesOutOfOrder)
 {
     EXPECT_THAT(after([](Occasion& o) {

@@ -91,6 +91,35 @@ TEST_F(Migration, BringsVersion2UpToDateWithAllThatItHolds)
     EXPECT_EQ(database.execAndGet("PRAGMA user_version").getInt(), currentSchemaVersion);
 }
 
+TEST_F(Migration, BringsVersion3UpToDateWithItsHistory)
+{
+    {
+        SQLite::Database database(file().string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+        migrate(database, 3);
+        database.exec("INSERT INTO occasions (id, body, name) VALUES ('supper', "
+                      "'{\"id\": \"supper\", \"guests\": [{\"id\": \"bea\"}]}', 'Supper')");
+        database.exec("INSERT INTO changes (id, text, is_done) VALUES (1, 'New', 1)");
+        database.exec("INSERT INTO change_parts (change, position, kind, id, before, after) "
+                      "SELECT 1, 0, 'occasion', id, NULL, body FROM occasions");
+    }
+    const auto library = open();
+    const LibraryState state = loaded(*library);
+    const OccasionRecord& supper = *state.occasions.at(OccasionId{"supper"});
+    EXPECT_EQ(supper.occasion.guests.at(0).portion, Portions{1});
+    EXPECT_TRUE(supper.bought.empty());
+    EXPECT_EQ(state.larder, nullptr);
+    ASSERT_EQ(historyOf(*library).changes.at(0).parts.size(), 1U);
+    LibraryState next = state;
+    next.larder = std::make_shared<const Larder>(Larder{.currency = "EUR"});
+    LibraryState now = state;
+    test::step(*library, now, next);
+    EXPECT_EQ(loaded(*library).larder->currency, "EUR");
+    ASSERT_TRUE(library->undo());
+    EXPECT_EQ(loaded(*library).larder, nullptr);
+    ASSERT_TRUE(library->undo());
+    EXPECT_TRUE(loaded(*library).occasions.empty());
+}
+
 TEST_F(Migration, CanBeUsedAtOnce)
 {
     makeVersion1();

@@ -448,6 +448,15 @@ Progress anyProgress(Random& random)
     return progress;
 }
 
+Bought anyBought(Random& random)
+{
+    Bought bought;
+    while (maybe(random)) {
+        bought.lines[anyKey(random)] = anyAmount(random);
+    }
+    return bought;
+}
+
 } // namespace
 
 OccasionRecord anyOccasion(Random& random, const std::string& id,
@@ -462,6 +471,10 @@ OccasionRecord anyOccasion(Random& random, const std::string& id,
     occasion.guests = {
         {GuestId{"bea"}, anyText(random), {Diet::Coeliac, Diet::NoAlcohol}, {}, {}},
         {GuestId{"ivo"}, "", {}, someSubstances(random), {oneOf(random, allRiskGroups)}}};
+    if (maybe(random)) {
+        occasion.guests.back().portion = Portions{random.between(1, 12), 12};
+        occasion.guests.back().dislikes = {anyText(random), anyText(random)};
+    }
     occasion.courses = {anyCourse(random, "soup", recipes, kitchen),
                         anyCourse(random, "main", recipes, kitchen)};
     const CivilTime noon{{2027, 6, 18}, {12, 0}};
@@ -490,7 +503,68 @@ OccasionRecord anyOccasion(Random& random, const std::string& id,
     if (maybe(random)) {
         record.progress = anyProgress(random);
     }
+    record.bought = anyBought(random);
     return record;
+}
+
+namespace {
+
+Amount anyAmountToBuy(Random& random)
+{
+    Amount amount = anyAmount(random);
+    while (amount.unit == Unit::ToTaste) {
+        amount = anyAmount(random);
+    }
+    return amount;
+}
+
+OwnIngredient anyOwnIngredient(Random& random, std::size_t number)
+{
+    OwnIngredient own;
+    own.name = idOf(anyText(random), number);
+    if (maybe(random)) {
+        own.synonyms = {idOf("also " + anyText(random), number)};
+        own.contains = someSubstances(random);
+        own.litreWeighs = Grams::ofSmallest(random.between(1, 2'000'000));
+        own.keepsDays = static_cast<int>(random.between(0, 400));
+    }
+    if (maybe(random)) {
+        own.pieceWeighs = Grams::ofSmallest(random.between(1, 3'000'000));
+        own.ediblePercent = static_cast<int>(random.between(1, 100));
+        own.parts[anyOf<IngredientPart>(random)] = anyAmountToBuy(random);
+        own.section = anyText(random);
+        own.source = anyText(random);
+    }
+    return own;
+}
+
+} // namespace
+
+Larder anyLarder(Random& random)
+{
+    const CivilDate day{2027, 6, static_cast<unsigned>(random.between(1, 30))};
+    Larder larder;
+    while (maybe(random)) {
+        larder.ingredients.push_back(anyOwnIngredient(random, larder.ingredients.size()));
+    }
+    while (maybe(random)) {
+        larder.stock.push_back({anyText(random), anyAmount(random), std::nullopt, maybe(random),
+                                maybe(random) ? anyText(random) : ""});
+        larder.packs.push_back({anyText(random), anyAmountToBuy(random), std::nullopt,
+                                maybe(random) ? anyText(random) : "", maybe(random)});
+        larder.labels.push_back({anyText(random), someSubstances(random), std::nullopt,
+                                 maybe(random) ? anyText(random) : ""});
+        if (maybe(random)) {
+            larder.stock.back().useBy = day;
+            larder.packs.back().price = random.between(0, 10'000);
+            larder.labels.back().read = day;
+        }
+    }
+    if (maybe(random)) {
+        larder.currency = "JPY";
+        larder.sections = {anyText(random), anyText(random)};
+    }
+    return larder;
 }
 
 ExchangeContent anyContent(Random& random)
@@ -502,6 +576,9 @@ ExchangeContent anyContent(Random& random)
         content.kitchens.push_back(anyKitchen(random, idOf("kitchen", i)));
         content.occasions.push_back(
             anyOccasion(random, idOf("occasion", i), content.recipes, content.kitchens.back()));
+    }
+    if (maybe(random)) {
+        content.larder = anyLarder(random);
     }
     return content;
 }

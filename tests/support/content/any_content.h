@@ -14,6 +14,7 @@ namespace suppertide::test {
 [[nodiscard]] OccasionRecord anyOccasion(Random& random, const std::string& id,
                                          const std::vector<Recipe>& recipes,
                                          const Kitchen& kitchen);
+[[nodiscard]] Larder anyLarder(Random& random);
 /// A few of each, sorted by id, complete in itself.
 [[nodiscard]] ExchangeContent anyContent(Random& random);
 
