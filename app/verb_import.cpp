@@ -16,6 +16,27 @@ void append(std::vector<T>& all, const std::vector<T>& more)
     all.insert(all.end(), more.begin(), more.end());
 }
 
+/// BadInput if the prices of two files are of two currencies.
+Result<void> addLarder(ExchangeContent& all, const ExchangeContent& content)
+{
+    if (!content.larder) {
+        return {};
+    }
+    if (!all.larder) {
+        all.larder = content.larder;
+        return {};
+    }
+    if (!areInOneCurrency(*all.larder, *content.larder)) {
+        return Failure{FailureKind::BadInput,
+                       fmt::format("The prices of two files are in {} and in {}. Import them one "
+                                   "by one into libraries of their own.",
+                                   all.larder->currency, content.larder->currency),
+                       {}};
+    }
+    all.larder = merged(std::move(*all.larder), *content.larder);
+    return {};
+}
+
 } // namespace
 
 Exit runImport(const CommandLine& line, const VerbContext& context)
@@ -30,6 +51,9 @@ Exit runImport(const CommandLine& line, const VerbContext& context)
         append(all.recipes, content->recipes);
         append(all.kitchens, content->kitchens);
         append(all.occasions, content->occasions);
+        if (auto added = addLarder(all, *content); !added) {
+            return say(added.error(), context);
+        }
     }
     auto library = openLibraryOf(line);
     if (!library) {

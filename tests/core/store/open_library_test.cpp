@@ -10,6 +10,7 @@
 #include <fstream>
 #include <sstream>
 
+#include "core/store/schema.h"
 #include "tests/core/store/store_fixture.h"
 #include "tests/support/for_each_seed.h"
 
@@ -110,7 +111,8 @@ TEST_F(OpenLibrary, LeavesALibraryOfALaterVersionAlone)
     makeSome();
     {
         SQLite::Database database(file().string(), SQLite::OPEN_READWRITE);
-        database.exec("PRAGMA user_version = 4; CREATE TABLE spices (id TEXT) STRICT;");
+        database.exec("CREATE TABLE spices (id TEXT) STRICT; PRAGMA user_version = " +
+                      std::to_string(currentSchemaVersion + 1));
     }
     const std::string before = bytesOf(file());
     const Failure failure = failureOf(file());
