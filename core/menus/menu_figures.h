@@ -1,0 +1,10 @@
+// What a menu's plan would do to the evening. For core/menus alone.
+#pragma once
+
+#include "core/menus/compared_menu.h"
+
+namespace suppertide::menus {
+
+[[nodiscard]] EveningFigures eveningOf(const Plan& plan, const Kitchen& kitchen);
+
+} // namespace suppertide::menus
