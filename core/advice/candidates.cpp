@@ -7,6 +7,7 @@
 #include "core/advice/requirement.h"
 #include "core/plan/lay_out.h"
 #include "core/problem/timetable.h"
+#include "core/recipe/temperature_methods.h"
 
 namespace suppertide {
 
@@ -234,7 +235,7 @@ private:
     void addMethods()
     {
         forEachDish([this](const Course&, const Dish& dish, const Recipe& recipe) {
-            for (const MethodChoice& choice : recipe.methods) {
+            for (const MethodChoice& choice : choicesOf(recipe)) {
                 const auto fixed = dish.methods.find(choice.id);
                 if (fixed == dish.methods.end()) {
                     continue;

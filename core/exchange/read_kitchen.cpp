@@ -11,6 +11,16 @@ std::int64_t readRate(const JsonCursor& at)
     return at.decimal(3, 0, 1'000'000);
 }
 
+OvenWarming readWarming(const JsonCursor& at)
+{
+    return readObject(at, [](JsonFields& fields) {
+        OvenWarming warming;
+        warming.after = readMinutes(fields.required("after"));
+        warming.shown = readCelsius(fields.required("shown"));
+        return warming;
+    });
+}
+
 KitchenOven readOven(const JsonCursor& at)
 {
     return readObject(at, [](JsonFields& fields) {
@@ -24,6 +34,7 @@ KitchenOven readOven(const JsonCursor& at)
         take(fields, "has_grill", oven.hasGrill, readBool);
         take(fields, "heat_c_per_min", oven.heatMilliCPerMin, readRate);
         take(fields, "cool_c_per_min", oven.coolMilliCPerMin, readRate);
+        takeList(fields, "warming", oven.warming, readWarming);
         return oven;
     });
 }

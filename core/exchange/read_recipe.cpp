@@ -115,6 +115,19 @@ IngredientLine readLine(const JsonCursor& at)
     });
 }
 
+OtherHeat readOtherHeat(const JsonCursor& at)
+{
+    return readObject(at, [](JsonFields& fields) {
+        OtherHeat other;
+        other.low = readCelsius(fields.required("low"));
+        other.high = readCelsius(fields.required("high"));
+        take(fields, "prefer", other.prefer, readCelsius);
+        other.duration = readDuration(fields.required("duration"));
+        take(fields, "cost", other.cost, readPoints);
+        return other;
+    });
+}
+
 Step readStep(const JsonCursor& at, const std::optional<StepId>& before)
 {
     return readObject(at, [&before](JsonFields& fields) {
@@ -142,6 +155,7 @@ Step readStep(const JsonCursor& at, const std::optional<StepId>& before)
         takeList(fields, "lines", step.lines, readId<LineId>);
         takeList(fields, "leaves", step.leaves, readByProduct);
         takeList(fields, "cautions", step.cautions, readEnum<Caution>);
+        takeList(fields, "other_heats", step.otherHeats, readOtherHeat);
         return step;
     });
 }

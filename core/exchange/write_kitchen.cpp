@@ -16,6 +16,14 @@ void putRateUnless(std::int64_t usual, JsonObject& json, std::string_view key,
     }
 }
 
+JsonValue warmingToJson(const OvenWarming& warming)
+{
+    JsonObject json;
+    json.put("after", toJson(warming.after));
+    json.put("shown", toJson(warming.shown));
+    return json.take();
+}
+
 JsonValue ovenToJson(const KitchenOven& oven)
 {
     const KitchenOven usual;
@@ -29,6 +37,7 @@ JsonValue ovenToJson(const KitchenOven& oven)
     json.putUnless(usual.hasGrill, "has_grill", oven.hasGrill);
     putRateUnless(usual.heatMilliCPerMin, json, "heat_c_per_min", oven.heatMilliCPerMin);
     putRateUnless(usual.coolMilliCPerMin, json, "cool_c_per_min", oven.coolMilliCPerMin);
+    json.putIfAny("warming", oven.warming, warmingToJson);
     return json.take();
 }
 

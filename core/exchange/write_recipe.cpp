@@ -91,6 +91,17 @@ JsonValue lineToJson(const IngredientLine& line)
     return json.take();
 }
 
+JsonValue otherHeatToJson(const OtherHeat& other)
+{
+    JsonObject json;
+    json.put("low", toJson(other.low));
+    json.put("high", toJson(other.high));
+    json.putIfAny("prefer", other.prefer);
+    json.put("duration", toJson(other.duration));
+    json.putUnless(0, "cost", other.cost);
+    return json.take();
+}
+
 /// `usualAfter`: what the step comes after if nothing is said.
 JsonValue stepToJson(const Step& step, const std::vector<StepId>& usualAfter)
 {
@@ -118,6 +129,7 @@ JsonValue stepToJson(const Step& step, const std::vector<StepId>& usualAfter)
     json.putIfAny("lines", step.lines);
     json.putIfAny("leaves", step.leaves, byProductToJson);
     json.putIfAny("cautions", step.cautions);
+    json.putIfAny("other_heats", step.otherHeats, otherHeatToJson);
     return json.take();
 }
 

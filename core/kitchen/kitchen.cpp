@@ -54,6 +54,24 @@ public:
         if (oven.heatMilliCPerMin <= 0 || oven.coolMilliCPerMin <= 0) {
             say(place, "It heats and cools by more than 0 °C a minute.");
         }
+        checkWarming(oven, place);
+    }
+
+    void checkWarming(const KitchenOven& oven, const std::string& place)
+    {
+        constexpr std::size_t most = 2;
+        if (oven.warming.size() > most) {
+            say(place, "How it heats up is measured once or twice, not more often.");
+        }
+        OvenWarming last;
+        for (const OvenWarming& each : oven.warming) {
+            if (each.after <= last.after || each.shown <= last.shown) {
+                say(place, "What was measured while it heated up is each time later and hotter "
+                           "than before. Measure again from cold.");
+                return;
+            }
+            last = each;
+        }
     }
 
     void checkHours(const std::vector<Hours>& hours, const std::string& place)

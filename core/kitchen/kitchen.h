@@ -15,6 +15,15 @@ using KitchenId = Id<struct KitchenTag>;
 using KitchenItemId = Id<struct KitchenItemTag>; // oven, burner, appliance, vessel, cold place
 using CookId = Id<struct CookTag>;
 
+/// What a thermometer in an oven showed so long after it was switched on, cold.
+struct OvenWarming
+{
+    Minutes after{0};
+    Celsius shown;
+
+    friend bool operator==(const OvenWarming&, const OvenWarming&) = default;
+};
+
 struct KitchenOven
 {
     KitchenItemId id;
@@ -27,6 +36,9 @@ struct KitchenOven
     /// Thousandths of a °C a minute.
     std::int64_t heatMilliCPerMin = 12'000;
     std::int64_t coolMilliCPerMin = 3'000;
+    /// Measured by the cook, at most two, the second later and hotter; where there are any, they
+    /// count and not heatMilliCPerMin.
+    std::vector<OvenWarming> warming{};
 
     friend bool operator==(const KitchenOven&, const KitchenOven&) = default;
 };
@@ -165,9 +177,9 @@ struct KitchenFault
 };
 
 /// Ids twice, no name, ranges the wrong way round, rates or sizes of 0, hours that overlap or are
-/// on no clock, a room below −20 or above 60 °C, a fridge or freezer
-/// outside −40…15 °C, an altitude outside −400…5000 m, times taken of 0. A kitchen without ovens is
-/// no fault: not every dinner needs one.
+/// on no clock, an oven measured more than twice, or cooling as it warms, a room below −20 or above
+/// 60 °C, a fridge or freezer outside −40…15 °C, an altitude outside −400…5000 m, times taken of 0.
+/// A kitchen without ovens is no fault: not every dinner needs one.
 [[nodiscard]] std::vector<KitchenFault> faultsOf(const Kitchen& kitchen);
 
 } // namespace suppertide

@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <set>
 
+#include "core/recipe/temperature_methods.h"
+
 namespace suppertide {
 
 namespace {
@@ -225,8 +227,9 @@ private:
     void checkMethods(const Dish& dish, const Recipe& recipe, const std::string& place)
     {
         for (const auto& [id, taken] : dish.methods) {
-            const auto choice = std::ranges::find(recipe.methods, id, &MethodChoice::id);
-            if (choice != recipe.methods.end() &&
+            const std::vector<MethodChoice> choices = choicesOf(recipe);
+            const auto choice = std::ranges::find(choices, id, &MethodChoice::id);
+            if (choice != choices.end() &&
                 std::ranges::find(choice->methods, taken, &Method::id) == choice->methods.end()) {
                 say(place, fmt::format("The recipe has no method “{}”. Choose one of its methods.",
                                        taken.text()));

@@ -3,6 +3,7 @@
 #include <set>
 
 #include "core/plan/evening.h"
+#include "core/plan/oven_rate.h"
 
 namespace suppertide {
 
@@ -144,8 +145,21 @@ void addColdPlace(Evening& evening, ColdKind cold, ResourceKind kind, const std:
     evening.things.emplace(std::pair{kind, name}, thing);
 }
 
+/// The hottest that a dish of the evening asks of an oven; the room's where none is used.
+Celsius hottestAsked(const Evening& evening)
+{
+    Celsius hottest = evening.kitchen().roomTemperature;
+    forEachUse(evening.makings, [&hottest](const Use& use) {
+        if (const auto* oven = std::get_if<OvenUse>(&use)) {
+            hottest = std::max(hottest, oven->prefer.value_or(oven->low));
+        }
+    });
+    return hottest;
+}
+
 void addOvens(Evening& evening)
 {
+    const Celsius hottest = hottestAsked(evening);
     const int room = evening.kitchen().roomTemperature.wholeDegrees();
     for (const KitchenOven& oven : evening.kitchen().ovens) {
         Oven added;
@@ -155,7 +169,8 @@ void addOvens(Evening& evening)
         added.maxC = oven.high.wholeDegrees();
         added.startC = room;
         added.ambientC = room;
-        added.heatMilliCPerMin = oven.heatMilliCPerMin;
+        added.heatMilliCPerMin =
+            heatingRate(oven, evening.kitchen().roomTemperature, std::min(hottest, oven.high));
         added.coolMilliCPerMin = oven.coolMilliCPerMin;
         evening.draft.addOven(std::move(added), oven.name);
     }

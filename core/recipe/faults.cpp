@@ -90,12 +90,44 @@ public:
             say(place, "A batch holds at least a tenth of a portion.");
         }
         checkHandling(step, place);
+        checkOtherHeats(step, place);
         for (const Use& use : step.uses) {
             checkUse(use, place);
         }
         for (const ByProduct& left : step.leaves) {
             if (left.name.empty() || left.amount.value < Rational{0}) {
                 say(place, "What it leaves has a name and an amount of 0 or more.");
+            }
+        }
+    }
+
+    void checkOtherHeats(const Step& step, const std::string& place)
+    {
+        const auto oven = std::ranges::find_if(
+            step.uses, [](const Use& use) { return std::holds_alternative<OvenUse>(use); });
+        if (!step.otherHeats.empty() && oven == step.uses.end()) {
+            say(place, "It is given at several oven temperatures, but it uses no oven.");
+            return;
+        }
+        constexpr std::size_t mostHeats = 8;
+        if (step.otherHeats.size() > mostHeats) {
+            say(place, "Eight other temperatures are the most.");
+        }
+        std::set<int> seen; // tenths
+        for (const OtherHeat& other : step.otherHeats) {
+            OvenUse use = std::get<OvenUse>(*oven);
+            seen.insert(use.prefer.value_or(use.low).tenths());
+            use.low = other.low;
+            use.high = other.high;
+            use.prefer = other.prefer;
+            checkOne(use, place);
+            checkDuration(other.duration, place + ", other temperature");
+            if (other.cost < 0) {
+                say(place, "A temperature's cost is 0 or more.");
+            }
+            if (!seen.insert(other.prefer.value_or(other.low).tenths()).second) {
+                say(place, fmt::format("It is given twice at {} °C. Take one of the two away.",
+                                       other.prefer.value_or(other.low).wholeDegrees()));
             }
         }
     }

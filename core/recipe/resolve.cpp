@@ -5,7 +5,7 @@
 #include <map>
 #include <set>
 
-#include "core/recipe/recipe.h"
+#include "core/recipe/temperature_methods.h"
 
 namespace suppertide {
 
@@ -149,6 +149,7 @@ Result<ResolvedRecipe> resolve(const Recipe& recipe, const VariantId& id)
             letGo(method.part, dropped);
         }
     }
+    spreadTemperatures(result);
     return result;
 }
 

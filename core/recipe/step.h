@@ -107,6 +107,18 @@ enum class Caution
     Poisonous
 };
 
+/// The step in its oven at another temperature, where it then takes another time.
+struct OtherHeat
+{
+    Celsius low;
+    Celsius high;
+    std::optional<Celsius> prefer;
+    DurationRange duration;
+    int cost = 0; // how much less it is liked, in points of the plan's cost
+
+    friend bool operator==(const OtherHeat&, const OtherHeat&) = default;
+};
+
 /// What a step leaves that another dish can use (bones, egg whites); `amount` at the recipe's
 /// portions.
 struct ByProduct
@@ -140,6 +152,9 @@ struct Step
     std::vector<LineId> lines;        // what it takes of the ingredients
     std::vector<ByProduct> leaves;
     std::vector<Caution> cautions;
+    /// "60 min at 160 °C or 45 min at 180 °C": the step as it stands, or one of these, which the
+    /// planner chooses among (temperature_methods.h).
+    std::vector<OtherHeat> otherHeats{};
 
     friend bool operator==(const Step&, const Step&) = default;
 };

@@ -88,6 +88,18 @@ TEST(KitchenFaults, NameOvensThatCannotBe)
                 ElementsAre(fault("oven “Oven”", "more than 0 °C a minute")));
     EXPECT_THAT(withOven([](KitchenOven& o) { o.coolMilliCPerMin = -1; }),
                 ElementsAre(fault("oven “Oven”", "more than 0 °C a minute")));
+    EXPECT_THAT(withOven([](KitchenOven& o) {
+                    o.warming = {{14_min, 200_degC}, {14_min, 220_degC}};
+                }),
+                ElementsAre(fault("oven “Oven”", "each time later and hotter")));
+    EXPECT_THAT(withOven([](KitchenOven& o) {
+                    o.warming = {{7_min, 120_degC}, {14_min, 200_degC}, {30_min, 250_degC}};
+                }),
+                ElementsAre(fault("oven “Oven”", "once or twice")));
+    EXPECT_THAT(withOven([](KitchenOven& o) {
+                    o.warming = {{7_min, 120_degC}, {14_min, 200_degC}};
+                }),
+                IsEmpty());
 }
 
 TEST(KitchenFaults, NameThingsOfNoSizeOrKind)

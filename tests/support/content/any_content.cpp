@@ -178,6 +178,13 @@ Step anyStep(Random& random, const std::string& id, const std::vector<Step>& bef
             step.lines.push_back(line.id);
         }
     }
+    const bool isInOven = std::ranges::any_of(
+        step.uses, [](const Use& use) { return std::holds_alternative<OvenUse>(use); });
+    if (isInOven && random.oneIn(3)) {
+        step.otherHeats.push_back({anyCelsius(random, 251, 260), anyCelsius(random, 280, 290),
+                                   std::nullopt, anyDuration(random),
+                                   static_cast<int>(random.between(0, 9))});
+    }
     return step;
 }
 
@@ -319,6 +326,12 @@ Kitchen anyKitchen(Random& random, const std::string& id)
                                  static_cast<int>(random.between(1, 4)), anyCelsius(random, 30, 60),
                                  anyCelsius(random, 200, 300), maybe(random), maybe(random),
                                  random.between(1, 20'000), random.between(1, 20'000)});
+        for (std::int64_t at = random.between(0, 2); at > 0; --at) {
+            std::vector<OvenWarming>& warming = kitchen.ovens.back().warming;
+            const auto before = static_cast<int>(warming.size());
+            warming.push_back({Minutes{10 * before + random.between(1, 9)},
+                               anyCelsius(random, 100 * before + 50, 100 * before + 100)});
+        }
         kitchen.burners.push_back({KitchenItemId{idOf("burner", n)}, anyText(random),
                                    millimetres(random.between(100, 300)),
                                    watts(random.between(500, 3000)), anyOf<BurnerKind>(random)});
