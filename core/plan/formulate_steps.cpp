@@ -4,6 +4,8 @@
 #include <set>
 
 #include "core/plan/evening.h"
+#include "core/plan/followed_foods.h"
+#include "core/plan/step_cautions.h"
 #include "core/plan/step_estimate.h"
 #include "core/science/pert_beta.h"
 
@@ -75,6 +77,7 @@ public:
     BatchTasks write()
     {
         range_ = scaledDuration(step_, making_.recipe->portions, batch_.share.total());
+        foods_ = foodsOfStep();
         computed_ =
             computedDuration(step_, making_.variants[made_.variants.front()].recipe, range_,
                              batch_.share.total() / making_.recipe->portions, evening_.kitchen());
@@ -213,6 +216,7 @@ private:
         nameVariants(source);
         // Whoever puts it in, turns it and takes it out is as near to the heat as the step itself.
         source.cautions = step_.cautions;
+        source.alsoCalledFor = calledFor(step_, made_.lines, foods_, part.role);
         source.computed = computed_;
         if (part.role == TaskRole::Step) {
             source.verb = step_.verb;
@@ -224,6 +228,18 @@ private:
             source.skill = step_.skill;
         }
         return source;
+    }
+
+    /// Those of the first of its variants: a step that they share does the same to them.
+    [[nodiscard]] std::vector<FoodInStep> foodsOfStep() const
+    {
+        std::vector<const FollowedFood*> foods;
+        for (const OpenFood& open : foodsOf(making_, making_.variants[made_.variants.front()])) {
+            if (!open.method || !made_.method || open.method == made_.method) {
+                foods.push_back(open.food);
+            }
+        }
+        return foodsIn(foods, step_.id);
     }
 
     void nameVariants(TaskSource& source) const
@@ -302,6 +318,7 @@ private:
     std::string id_;
     DurationRange range_;
     std::optional<ComputedDuration> computed_;
+    std::vector<FoodInStep> foods_;
     BatchTasks tasks_;
 };
 

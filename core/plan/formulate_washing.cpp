@@ -129,6 +129,7 @@ private:
         source.detail.clear();
         source.lines.clear();
         source.cautions.clear();
+        source.alsoCalledFor.clear();
         source.isHot = false;
         source.duration = {minutes, minutes, minutes};
         const TaskIndex wash = evening_.draft.addTask(std::move(task), std::move(source));

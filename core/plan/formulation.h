@@ -16,6 +16,7 @@
 #include "core/plan/tracked_food.h"
 #include "core/plan/weights.h"
 #include "core/problem/problem.h"
+#include "core/safety/cautions.h"
 #include "core/science/estimate.h"
 
 namespace suppertide {
@@ -105,8 +106,9 @@ struct TaskSource
     DurationRange duration;
     std::optional<ComputedDuration> computed; // of the whole step
     std::vector<ScaledLine> lines;
-    std::vector<Caution> cautions;
-    std::vector<Substance> contains; // of the dish's variants, for cautions on paper
+    std::vector<Caution> cautions;                  // of the recipe
+    std::vector<safety::CautionKind> alsoCalledFor; // by what is done (step_cautions.h)
+    std::vector<Substance> contains;                // of the dish's variants, for cautions on paper
     bool isHot = false;
     std::optional<std::string> skill; // that the recipe asks for
     std::vector<std::string> onlyBy;  // names of the cooks to whom it is given; empty: anybody

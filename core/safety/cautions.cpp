@@ -99,11 +99,15 @@ std::vector<CautionKind> cautionsFor(const StepHeat& step)
         std::pair{CautionKind::HotOil, isHotOil},
         std::pair{CautionKind::Caramel, isHotSugar},
         std::pair{CautionKind::Torch, step.hasFlame},
-        std::pair{CautionKind::AlcoholFlame, step.hasAlcohol && (step.hasFlame || isHotOil)},
-        std::pair{CautionKind::Alcohol, step.hasAlcohol},
+        std::pair{CautionKind::AlcoholFlame,
+                  step.poursAlcohol && (step.hasFlame || step.isOnBurner || isHotOil)},
+        std::pair{CautionKind::Alcohol, step.servesAlcohol},
         std::pair{CautionKind::Pressure, step.isUnderPressure},
         std::pair{CautionKind::SharpBlade, step.hasBlade},
         std::pair{CautionKind::Steam, step.makesSteam || step.isUnderPressure},
+        std::pair{CautionKind::HotOven, step.liftsFromOven},
+        std::pair{CautionKind::RawMeat, step.handlesRawAnimal},
+        std::pair{CautionKind::RawEgg, step.servesRawEgg},
     };
     std::vector<CautionKind> cautions;
     for (const auto& [kind, applies] : asked) {

@@ -56,14 +56,19 @@ struct StepHeat
 {
     std::optional<double> oil;
     std::optional<double> sugar;
-    bool hasFlame = false;
-    bool hasAlcohol = false;
+    bool hasFlame = false; // a torch, or a flame at table
+    bool isOnBurner = false;
+    bool poursAlcohol = false;
+    bool servesAlcohol = false;
     bool isUnderPressure = false;
     bool hasBlade = false;
     bool makesSteam = false;
+    bool liftsFromOven = false; // something heavy, into it or out of it
+    bool handlesRawAnimal = false;
+    bool servesRawEgg = false;
 };
-/// The cautions that a step calls for: oil or sugar above 120 °C (common practice), alcohol with a
-/// flame, and so on; each once, in the order of the enumeration.
+/// The cautions that a step calls for: oil or sugar above 120 °C (common practice), alcohol near a
+/// flame or a burner, and so on; each once, in the order of the enumeration.
 [[nodiscard]] std::vector<CautionKind> cautionsFor(const StepHeat& step);
 
 /// "Local food codes and licensed practice prevail."

@@ -6,6 +6,7 @@
 #include <set>
 #include <tuple>
 
+#include "core/plan/step_cautions.h"
 #include "core/sheet/sheet_parts.h"
 #include "core/wording/phrases.h"
 
@@ -14,9 +15,11 @@ namespace suppertide {
 namespace {
 
 /// A danger of the cook's tools, the same in every dish; the others are dangers of a dish.
-bool isOfTheCook(Caution caution)
+bool isOfTheCook(safety::CautionKind caution)
 {
-    return caution == Caution::SharpBlade || caution == Caution::Steam;
+    using safety::CautionKind;
+    return caution == CautionKind::SharpBlade || caution == CautionKind::Steam ||
+           caution == CautionKind::HotOven;
 }
 
 /// Each danger is said where it first comes up for a cook on a day: anew in each recipe, but once
@@ -24,17 +27,18 @@ bool isOfTheCook(Caution caution)
 void addCautions(const SheetContext& context, const std::vector<SheetStep>& steps,
                  std::vector<SheetNote>& notes)
 {
-    using Said = std::tuple<CivilDate, std::vector<std::string>, std::optional<RecipeId>, Caution>;
+    using Said = std::tuple<CivilDate, std::vector<std::string>, std::optional<RecipeId>,
+                            safety::CautionKind>;
     std::set<Said> said;
     for (const SheetStep& step : steps) {
         const TaskSource& source = context.formulation.tasks[step.task];
         const CivilDate day = context.formulation.calendar.civil(step.start).date;
-        for (const Caution caution : source.cautions) {
+        for (const safety::CautionKind caution : cautionsOf(source)) {
             // A preparation has the id of the dish that uses it, but dangers of its own.
             const auto recipe = isOfTheCook(caution) ? std::nullopt : source.recipe;
             if (said.insert({day, step.cooks, recipe, caution}).second) {
                 notes.push_back({SheetNoteKind::Caution, step.start,
-                                 std::string(cautionText(caution)), step.cooks});
+                                 safety::cautionOf(caution).says, step.cooks});
             }
         }
     }
@@ -150,6 +154,61 @@ private:
     std::vector<Helping> helpings_;
 };
 
+/// Names of the course's dishes that a test holds for, with portions.
+template <typename Test>
+std::vector<std::string> dishesThat(const SheetContext& context, const Course& course, Test test)
+{
+    std::vector<std::string> names;
+    for (const Dish& dish : course.dishes) {
+        const auto recipe = context.recipes.find(dish.recipe);
+        if (recipe != context.recipes.end() && portionsOf(dish) > Portions{0} &&
+            test(dish, *recipe->second)) {
+            names.push_back(theThing(plainName(recipe->second->name)));
+        }
+    }
+    return names;
+}
+
+/// What guests ought to hear when the plates come: alcohol, and egg that stays raw.
+void addAtTable(const SheetContext& context, const Course& course, PlanTime at,
+                std::vector<SheetNote>& notes)
+{
+    const std::vector<std::string> spirited =
+        dishesThat(context, course, [&](const Dish& dish, const Recipe& recipe) {
+            return std::ranges::any_of(dish.mix, [&](const MixEntry& entry) {
+                if (entry.portions == Portions{0}) {
+                    return false;
+                }
+                const Contents contents = contentsOf(recipe, entry.variant, context.recipes);
+                return std::ranges::find(contents.contains, Substance::Alcohol) !=
+                       contents.contains.end();
+            });
+        });
+    if (!spirited.empty()) {
+        notes.push_back({SheetNoteKind::Caution,
+                         at,
+                         fmt::format("There is alcohol in {}, and cooking leaves part of it: say "
+                                     "so at table.",
+                                     listed(spirited)),
+                         {}});
+    }
+    const std::vector<std::string> raw =
+        dishesThat(context, course, [&](const Dish& dish, const Recipe& /*recipe*/) {
+            return std::ranges::any_of(context.formulation.foods, [&](const TrackedFood& food) {
+                return food.dish == dish.id && food.kind.has(RiskFact::RawEgg) &&
+                       !food.kind.has(RiskFact::PasteurisedEgg);
+            });
+        });
+    if (!raw.empty()) {
+        notes.push_back({SheetNoteKind::Caution,
+                         at,
+                         fmt::format("There is raw egg in {}: not for the pregnant, the very young "
+                                     "or old, or the ill.",
+                                     listed(raw)),
+                         {}});
+    }
+}
+
 } // namespace
 
 std::vector<SheetNote> sheetNotes(const SheetContext& context, const std::vector<SheetStep>& steps)
@@ -164,6 +223,9 @@ std::vector<SheetNote> sheetNotes(const SheetContext& context, const std::vector
             continue;
         }
         const auto when = context.timetable.interval(event->second);
+        if (when) {
+            addAtTable(context, course, when->start - ahead, notes);
+        }
         std::string text = GuestsToMind(context, course).text();
         if (when && !text.empty()) {
             notes.push_back({SheetNoteKind::Guests, when->start - ahead, std::move(text), {}});

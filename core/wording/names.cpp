@@ -1,5 +1,5 @@
-// Fixed words: kinds, severities, cautions. Cautions are common practice of kitchens; the rules of
-// the place where one cooks prevail.
+// Fixed words: kinds, severities, cautions.
+#include "core/plan/step_cautions.h"
 #include "core/wording/wording.h"
 
 namespace suppertide {
@@ -66,29 +66,7 @@ std::string_view nameOf(Severity severity)
 
 std::string_view cautionText(Caution caution)
 {
-    switch (caution) {
-    case Caution::HotOil:
-        return "Hot oil: never leave it, keep water away, a lid at hand.";
-    case Caution::Caramel:
-        return "Hot sugar burns deep: long sleeves, cold water ready, nobody small nearby.";
-    case Caution::OpenFlame:
-        return "Open flame: sleeves and cloths away, hood fan off, a lid at hand.";
-    case Caution::Steam:
-        return "Steam: open lids and doors away from you.";
-    case Caution::SharpBlade:
-        return "Sharp blade: use the guard, unplug before cleaning, never in the sink unseen.";
-    case Caution::RawMeat:
-        return "Raw meat or fish: own board and knife, wash hands, cook it through.";
-    case Caution::RawEgg:
-        return "Raw egg: wash hands and bowls after it; what stays raw or soft is not for the "
-               "pregnant, "
-               "the very young or old, or the ill.";
-    case Caution::Alcohol:
-        return "Alcohol: say so at table; off the flame when pouring, it can catch fire.";
-    case Caution::Poisonous:
-        return "Parts of this are poisonous: use only what the recipe names, bin the rest.";
-    }
-    return "";
+    return safety::cautionOf(kindOf(caution)).says;
 }
 
 } // namespace suppertide

@@ -249,8 +249,21 @@ TEST(Cautions, FollowFromWhatAStepDoes)
     EXPECT_TRUE(cautionsFor(oil).empty());
     oil.oil = 120.1;
     EXPECT_EQ(cautionsFor(oil), std::vector{HotOil});
-    oil.hasAlcohol = true;
-    EXPECT_EQ(cautionsFor(oil), (std::vector{HotOil, AlcoholFlame, Alcohol}));
+    oil.poursAlcohol = true;
+    EXPECT_EQ(cautionsFor(oil), (std::vector{HotOil, AlcoholFlame}));
+    StepHeat wine;
+    wine.poursAlcohol = true; // into a cold bowl
+    EXPECT_TRUE(cautionsFor(wine).empty());
+    wine.isOnBurner = true;
+    EXPECT_EQ(cautionsFor(wine), std::vector{AlcoholFlame});
+    StepHeat table;
+    table.servesAlcohol = true;
+    table.servesRawEgg = true;
+    EXPECT_EQ(cautionsFor(table), (std::vector{Alcohol, RawEgg}));
+    StepHeat roast;
+    roast.liftsFromOven = true;
+    roast.handlesRawAnimal = true;
+    EXPECT_EQ(cautionsFor(roast), (std::vector{HotOven, RawMeat}));
     StepHeat caramel;
     caramel.sugar = 165;
     caramel.hasBlade = true;

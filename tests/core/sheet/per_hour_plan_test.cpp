@@ -308,6 +308,28 @@ TEST_F(Evening, SaysADangerOncePerRecipeAndAToolsOncePerCookAndDay)
     EXPECT_EQ(blade, 3); // Maren on Friday, Maren on Saturday, Jory on Saturday
 }
 
+TEST_F(Evening, SaysWhatADeedCallsForBesideTheRecipesOwnAndNothingTwice)
+{
+    using safety::CautionKind;
+    const TaskIndex fry = evening.add({"Squash", "Fry", at(17), 10, handsOn, {0}});
+    const TaskIndex out = evening.add({"Squash", "Take out", at(18), 2, handsOn, {0}});
+    TaskSource& first = evening.formulation.tasks[fry];
+    first.cautions = {Caution::HotOil};
+    first.alsoCalledFor = {CautionKind::HotOil, CautionKind::AlcoholFlame};
+    evening.formulation.tasks[out].alsoCalledFor = {CautionKind::HotOven};
+    const PerHourPlan made = sheet();
+    std::vector<std::string> at17;
+    std::vector<std::string> at18;
+    for (const SheetHour& hour : made.days[0].hours) {
+        for (const SheetNote& note : hour.notes) {
+            (hour.civil.clock.hour == 17 ? at17 : at18).push_back(note.text);
+        }
+    }
+    EXPECT_THAT(at17, ElementsAre(safety::cautionOf(CautionKind::HotOil).says,
+                                  safety::cautionOf(CautionKind::AlcoholFlame).says));
+    EXPECT_THAT(at18, ElementsAre(safety::cautionOf(CautionKind::HotOven).says));
+}
+
 TEST_F(Evening, WashesUpWithoutSayingWhoseItWas)
 {
     const TaskIndex wash =
