@@ -135,6 +135,7 @@ std::vector<FoodPassage> FoodRoutes::passagesOf(const TrackedFood& food) const
         return passages;
     }
     std::optional<PlanTime> until; // of the stages so far
+    addShopping(food, passages);
     for (const FoodStage& stage : food.stages) {
         const auto first = times_.interval(stage.first);
         const auto last = times_.interval(stage.last);
@@ -162,6 +163,26 @@ std::vector<FoodPassage> FoodRoutes::passagesOf(const TrackedFood& food) const
         passages.push_back(std::move(table));
     }
     return passages;
+}
+
+void FoodRoutes::addShopping(const TrackedFood& food, std::vector<FoodPassage>& passages) const
+{
+    std::optional<PlanTime> first;
+    for (const FoodStage& stage : food.stages) {
+        if (const auto when = times_.interval(stage.first)) {
+            first = std::min(first.value_or(when->start), when->start);
+        }
+    }
+    std::optional<PlanTime> home;
+    for (const TaskIndex trip : food.bought) {
+        const auto when = times_.interval(trip);
+        if (first && when && when->end <= *first) {
+            home = std::max(home.value_or(when->end), when->end);
+        }
+    }
+    if (home && *home < *first) {
+        passages.push_back(keepPassage(food.from, std::nullopt, {*home, *first}));
+    }
 }
 
 std::optional<PlanTime> FoodRoutes::endOf(const TrackedFood& food) const

@@ -68,8 +68,9 @@ public:
     FoodRoutes(const Formulation& formulation, const Schedule& schedule,
                const KitchenClimate& climate);
 
-    /// In order, without overlaps; empty if it is not cooked in this schedule: none of its steps is
-    /// present, or the method that it belongs to is not taken.
+    /// In order, without overlaps, from its first stage on, or from when it was bought; empty if it
+    /// is not cooked in this schedule: none of its steps is present, or the method that it belongs
+    /// to is not taken.
     [[nodiscard]] std::vector<FoodPassage> passagesOf(const TrackedFood& food) const;
 
 private:
@@ -78,6 +79,8 @@ private:
                                            const Interval& when) const;
     [[nodiscard]] FoodPassage keepPassage(KeepPlace place, std::optional<OvenDemandIndex> oven,
                                           const Interval& when) const;
+    /// From coming home with it to its first stage, where it is kept.
+    void addShopping(const TrackedFood& food, std::vector<FoodPassage>& passages) const;
     void addGap(const TrackedFood& food, const Interval& gap,
                 std::vector<FoodPassage>& passages) const;
     /// The fan is on where there is one and the step does not ask for something else.

@@ -4,6 +4,8 @@
 #include <cmath>
 #include <set>
 
+#include "core/base/log.h"
+
 namespace suppertide {
 
 namespace {
@@ -79,10 +81,11 @@ FoodSafety::FoodSafety(const Formulation& formulation, const PlanInput& input)
 std::vector<Clash> FoodSafety::update(const Schedule& schedule)
 {
     std::vector<Clash> clashes;
-    histories_ = &temperatures_.update(schedule);
+    histories_ = temperatures_.update(schedule);
+    passOn(schedule);
     std::vector<safety::LiveHistories::Food> foods;
     for (const FoodIndex food : formulation_.foods.indices()) {
-        if (const auto& history = (*histories_)[food]) {
+        if (const auto& history = histories_[food]) {
             foods.push_back({formulation_.foods[food].key,
                              *history,
                              {book_, formulation_.foods[food].risks, formulation_.calendar}});
@@ -90,13 +93,52 @@ std::vector<Clash> FoodSafety::update(const Schedule& schedule)
     }
     judged_.update(std::move(foods));
     for (const FoodIndex food : formulation_.foods.indices()) {
+        const auto why = notJudged(food);
+        if (why && told_.insert(food).second) {
+            log::warn("core.plan", "the history of {} cannot be judged: {}",
+                      formulation_.foods[food].key, *why);
+        }
+    }
+    for (const FoodIndex food : formulation_.foods.indices()) {
         for (const safety::Finding& finding : findingsOf(food)) {
-            if (isKnown(finding)) {
+            if (isKnown(finding) && !isOfAPart(food, finding)) {
                 clashes.push_back(clashOf(formulation_, schedule, food, finding));
             }
         }
     }
     return clashes;
+}
+
+void FoodSafety::passOn(const Schedule& schedule)
+{
+    // A preparation comes after what it goes into.
+    for (std::size_t i = formulation_.foods.size(); i-- > 0;) {
+        const FoodIndex whole{i};
+        if (!histories_[whole]) {
+            continue;
+        }
+        for (const FoodPart& part : formulation_.foods[whole].parts) {
+            const auto& at = schedule.starts[part.at];
+            const auto& history = histories_[part.food];
+            if (!at || !history) {
+                continue;
+            }
+            safety::MixedIn mixed = keptSoFar(*history, *at, formulation_.calendar);
+            if (auto stood = stoodSoFar(*history, *at, book_)) {
+                mixed.stood = std::move(*stood);
+            }
+            histories_[whole]->events.emplace_back(std::move(mixed));
+        }
+    }
+}
+
+bool FoodSafety::isOfAPart(FoodIndex food, const safety::Finding& finding) const
+{
+    return std::ranges::any_of(formulation_.foods[food].parts, [&](const FoodPart& part) {
+        const std::vector<safety::Finding> ofPart = findingsOf(part.food);
+        return std::ranges::find(ofPart, finding.rule, &safety::Finding::rule) != ofPart.end() ||
+               isOfAPart(part.food, finding);
+    });
 }
 
 void FoodSafety::mergeWaits(const Formulation& formulation, std::vector<Clash>& clashes)
@@ -117,6 +159,13 @@ void FoodSafety::mergeWaits(const Formulation& formulation, std::vector<Clash>& 
                std::ranges::any_of(
                    clash.broken, [&said](const std::string& name) { return said.contains(name); });
     });
+}
+
+std::optional<std::string> FoodSafety::notJudged(FoodIndex food) const
+{
+    const auto* findings = judged_.findingsOf(formulation_.foods[food].key);
+    return findings != nullptr && !findings->has_value() ? std::optional(findings->error().forCook)
+                                                         : std::nullopt;
 }
 
 std::vector<safety::Finding> FoodSafety::findingsOf(FoodIndex food) const

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/plan/followed_foods.h"
+#include "core/plan/food_ties.h"
 
 namespace suppertide {
 
@@ -266,6 +267,8 @@ void addFoods(Evening& evening)
     for (std::size_t making = 0; making < evening.makings.size(); ++making) {
         FoodWriter(evening, making).write();
     }
+    tieParts(evening);
+    tieTrips(evening);
 }
 
 } // namespace suppertide

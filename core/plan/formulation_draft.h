@@ -76,6 +76,11 @@ public:
     void addCook(Cook cook, std::string name);
     void addOven(Oven oven, std::string name);
     void addFood(TrackedFood food) { formulation_.foods.push_back(std::move(food)); }
+    [[nodiscard]] IndexedVector<FoodIndex, TrackedFood>& foods() { return formulation_.foods; }
+    [[nodiscard]] const IndexedVector<TaskIndex, TaskSource>& sources() const
+    {
+        return formulation_.tasks;
+    }
     void addServing(const CourseId& course, TaskIndex event);
 
     /// For rules that refine what others have added.

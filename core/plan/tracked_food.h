@@ -39,6 +39,15 @@ struct FoodKeep
     friend bool operator==(const FoodKeep&, const FoodKeep&) = default;
 };
 
+/// Another followed food, a preparation, goes into it when that task begins.
+struct FoodPart
+{
+    FoodIndex food;
+    TaskIndex at;
+
+    friend bool operator==(const FoodPart&, const FoodPart&) = default;
+};
+
 /// A wait is a food's if it begins or ends at a step that the food is named in; in all other time
 /// between its steps the food stands in the kitchen.
 struct TrackedFood
@@ -62,6 +71,10 @@ struct TrackedFood
     std::vector<RiskGroup> risks;       // of them; of all guests where it is not said; each once
     std::vector<FoodStage> stages;      // in order
     std::vector<FoodKeep> keeps;
+    std::vector<FoodPart> parts; // preparations that go into it
+    /// Shopping trips that may bring it, where it is bought as what it is at first: the last one
+    /// before its first stage counts, and from then on it stands where it is kept.
+    std::vector<TaskIndex> bought;
     /// Where it is served, or goes into what it is a preparation for; the latest counts.
     std::vector<TaskPoint> until;
     bool isEaten = true;                                     // false: it goes into another dish

@@ -7,6 +7,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/safety/minute_span.h"
 #include "core/safety/rules.h"
 
 namespace suppertide::safety {
@@ -23,16 +24,6 @@ enum class Measure
 
 /// "min", "days", "°F".
 [[nodiscard]] std::string_view unitOf(Measure measure);
-
-/// Minutes after the plan's origin, as far as they count.
-struct MinuteSpan
-{
-    double from = 0;
-    double to = 0;
-
-    [[nodiscard]] double length() const { return to - from; }
-    friend bool operator==(const MinuteSpan&, const MinuteSpan&) = default;
-};
 
 /// What could help; whether it does is found by planning and judging again.
 enum class Remedy

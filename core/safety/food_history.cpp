@@ -189,7 +189,7 @@ MixedIn keptSoFar(const FoodHistory& history, PlanTime until, const PlanCalendar
                 midnights, part->midnights + midnightsBetween(history, part->at, until, calendar));
         }
     }
-    return {until, fridge, midnights};
+    return {until, fridge, midnights, {}};
 }
 
 } // namespace suppertide::safety

@@ -14,6 +14,7 @@
 #include "core/base/plan_time.h"
 #include "core/base/result.h"
 #include "core/food/food_class.h"
+#include "core/safety/minute_span.h"
 #include "core/safety/thaw_time.h"
 
 namespace suppertide::safety {
@@ -111,12 +112,13 @@ struct Portioned
     friend bool operator==(const Portioned&, const Portioned&) = default;
 };
 /// Another food, kept already, went into this one: the mixture keeps no longer than its oldest
-/// part.
+/// part, and has stood as long as the part had.
 struct MixedIn
 {
     PlanTime at;
-    Minutes fridge{0}; // that the part has been in the fridge (keptSoFar)
-    int midnights = 0; // that have passed over the part unfrozen since it was made
+    Minutes fridge{0};               // that the part has been in the fridge (keptSoFar)
+    int midnights = 0;               // that have passed over the part unfrozen since it was made
+    std::vector<MinuteSpan> stood{}; // off the heat and out of the cold until then (stoodSoFar)
 
     friend bool operator==(const MixedIn&, const MixedIn&) = default;
 };

@@ -28,7 +28,20 @@ bool isCounted(const TraceSegment& segment, RuleBook book)
            segment.food != FoodClass::GarlicInOil;
 }
 
-std::vector<MinuteSpan> standing(const Case& each, const Rule& rule)
+/// Of the part that has stood longest: what grew there is in the mixture.
+std::vector<MinuteSpan> broughtAlong(const FoodHistory& history)
+{
+    std::vector<MinuteSpan> most;
+    for (const HistoryEvent& event : history.events) {
+        const auto* part = std::get_if<MixedIn>(&event);
+        if (part != nullptr && minutesIn(part->stood) > minutesIn(most)) {
+            most = part->stood;
+        }
+    }
+    return most;
+}
+
+std::vector<MinuteSpan> ownStanding(const Case& each, const Rule& rule)
 {
     std::vector<MinuteSpan> spans;
     for (const TraceSegment& segment : each.trace) {
@@ -39,6 +52,27 @@ std::vector<MinuteSpan> standing(const Case& each, const Rule& rule)
         }
     }
     return spans;
+}
+
+/// In order; what a part did while this food stood too counts once.
+std::vector<MinuteSpan> joined(std::vector<MinuteSpan> one, const std::vector<MinuteSpan>& other)
+{
+    one.insert(one.end(), other.begin(), other.end());
+    std::ranges::sort(one, {}, &MinuteSpan::from);
+    std::vector<MinuteSpan> spans;
+    for (const MinuteSpan& span : one) {
+        if (!spans.empty() && span.from <= spans.back().to) {
+            spans.back().to = std::max(spans.back().to, span.to);
+        } else {
+            spans.push_back(span);
+        }
+    }
+    return spans;
+}
+
+std::vector<MinuteSpan> standing(const Case& each, const Rule& rule)
+{
+    return joined(ownStanding(each, rule), broughtAlong(each.history));
 }
 
 void report(Case& each, const Rule& rule, std::vector<MinuteSpan> spans)
@@ -117,10 +151,44 @@ void judgePeriods(Case& each, const Rule& hot, const Rule& cold)
                  (wasHot && !hot.temperature->isKeptUnderBy(warmest.last));
     }
     report(each, hot, std::move(afterHeat));
-    report(each, cold, std::move(afterChilling));
+    report(each, cold, joined(std::move(afterChilling), broughtAlong(each.history)));
+}
+
+/// By which the book counts the minutes that food stands.
+const Rule* countedBy(RuleBook book)
+{
+    for (const Subject subject : {Subject::DangerZone, Subject::TimeAlone, Subject::ColdPeriod}) {
+        if (const Rule* rule = ruleAbout(book, subject, FoodClass::CookedDish)) {
+            return rule;
+        }
+    }
+    return nullptr;
 }
 
 } // namespace
+
+Result<std::vector<MinuteSpan>> stoodSoFar(const FoodHistory& history, PlanTime until,
+                                           RuleBook book)
+{
+    if (const auto fine = checkHistory(history); !fine) {
+        return fine.error();
+    }
+    const Rule* rule = countedBy(book);
+    std::vector<MinuteSpan> spans;
+    if (rule == nullptr) {
+        return spans;
+    }
+    const Judging judging{book, {}, {}};
+    const Case each{history, judging, traceOf(history), {}};
+    const auto end = static_cast<double>(minuteOf(until));
+    for (MinuteSpan span : standing(each, *rule)) {
+        span.to = std::min(span.to, end);
+        if (span.from < span.to) {
+            spans.push_back(span);
+        }
+    }
+    return spans;
+}
 
 void judgeDangerZone(Case& each)
 {

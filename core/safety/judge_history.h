@@ -31,4 +31,10 @@ struct Judging
 [[nodiscard]] Result<std::vector<Finding>> judgeHistory(const FoodHistory& history,
                                                         const Judging& judging);
 
+/// The minutes that a food has stood off the heat and out of the cold, as the book counts them,
+/// before it goes into another at `until` (for MixedIn::stood), with what it took over itself.
+/// BadInput as checkHistory.
+[[nodiscard]] Result<std::vector<MinuteSpan>> stoodSoFar(const FoodHistory& history, PlanTime until,
+                                                         RuleBook book);
+
 } // namespace suppertide::safety
