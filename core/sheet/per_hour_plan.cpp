@@ -5,7 +5,9 @@
 #include <algorithm>
 #include <map>
 
+#include "core/plan/food_safety.h"
 #include "core/plan/fridge_order.h"
+#include "core/plan/tool_order.h"
 #include "core/sheet/sheet_parts.h"
 #include "core/wording/phrases.h"
 
@@ -127,6 +129,42 @@ void addFridgeOrder(const SheetContext& context, PerHourPlan& sheet)
     }
 }
 
+/// What must be washed between two deeds.
+void addToolOrder(const SheetContext& context, const PlanInput& input, PerHourPlan& sheet)
+{
+    std::vector<std::string> said;
+    for (const ToolConflict& conflict :
+         toolConflicts(context.formulation, input, context.plan.schedule)) {
+        std::vector<std::string> left;
+        for (const Substance substance : conflict.substances) {
+            left.emplace_back(nameOf(substance));
+        }
+        const std::string text = fmt::format(
+            "Wash the {} between {} and {}: {}.", conflict.tool,
+            quoted(deedOf(context.formulation.tasks[conflict.earlier])),
+            quoted(deedOf(context.formulation.tasks[conflict.later])),
+            left.empty() ? "raw food was in it" : fmt::format("there was {} in it", listed(left)));
+        if (std::ranges::find(said, text) == said.end()) {
+            said.push_back(text);
+            sheet.cautions.push_back(text);
+        }
+    }
+}
+
+/// Silence would read as if no rule were broken.
+void addNotJudged(const SheetContext& context, const PlanInput& input, PerHourPlan& sheet)
+{
+    FoodSafety safety(context.formulation, input);
+    safety.update(context.plan.schedule);
+    for (const FoodIndex food : context.formulation.foods.indices()) {
+        if (const auto why = safety.notJudged(food)) {
+            sheet.cautions.push_back(
+                fmt::format("{} cannot be judged by the rules of food safety: {}",
+                            capitalised(theThing(context.formulation.foods[food].name)), *why));
+        }
+    }
+}
+
 } // namespace
 
 PerHourPlan perHourPlan(const PlanPtr& plan, const PlanInput& input, const ReadingStyle& style)
@@ -151,6 +189,8 @@ PerHourPlan perHourPlan(const PlanPtr& plan, const PlanInput& input, const Readi
         "food-safety codes, and the advice of those licensed to give it, prevail over this sheet.",
         "What dishes contain is only as sure as what their recipes say: read the labels."};
     addFridgeOrder(context, sheet);
+    addToolOrder(context, input, sheet);
+    addNotJudged(context, input, sheet);
     return sheet;
 }
 
