@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+#include "core/night/foods_on_the_night.h"
+#include "core/plan/step_cautions.h"
 #include "core/problem/oven_curve.h"
 #include "core/sheet/sheet_parts.h"
 #include "core/wording/phrases.h"
@@ -24,7 +26,8 @@ class NightWriter
 public:
     NightWriter(const RestOfEvening& rest, const Plan& plan, const PlanInput& input,
                 const ReadingStyle& style)
-        : rest_(rest), plan_(plan), formulation_(*plan.formulation), context_(plan, input, style)
+        : rest_(rest), plan_(plan), input_(input), formulation_(*plan.formulation),
+          context_(plan, input, style)
     {
         for (const TaskIndex task : rest.whole->problem.tasks.indices()) {
             if (rest.inRest[task]) {
@@ -48,10 +51,11 @@ public:
         addServings(sheet);
         addTurns(sheet);
         for (const SheetNote& note : sheetNotes(context_, {})) {
-            if (note.kind == SheetNoteKind::Guests && note.at <= planTime(0) + platesWithin) {
+            if (note.at <= planTime(0) + platesWithin) {
                 sheet.notes.push_back(note.text);
             }
         }
+        addFoods(sheet);
         sheet.mostLate = mostLate_;
         return sheet;
     }
@@ -84,8 +88,8 @@ private:
         line.task = formulation_.problem.tasks[task].id;
         const TaskSource& source = formulation_.tasks[task];
         line.deed = deedOf(source);
-        for (const Caution caution : source.cautions) {
-            line.cautions.emplace_back(cautionText(caution));
+        for (const safety::CautionKind caution : cautionsOf(source)) {
+            line.cautions.push_back(safety::cautionOf(caution).says);
         }
         const StepFact* fact = factOf(task);
         if (fact != nullptr && fact->state == StepState::UnderWay) {
@@ -192,6 +196,14 @@ private:
         }
     }
 
+    void addFoods(NightSheet& sheet) const
+    {
+        const PlanPtr whole = foodsOnTheNight(rest_, plan_.schedule, input_);
+        for (const Clash& clash : whole->clashes) {
+            sheet.foods.push_back(sentence(*whole, *input_.occasion, clash, context_.style));
+        }
+    }
+
     void addTurns(NightSheet& sheet)
     {
         for (const SheetOvenTurn& turn : sheetOvenTurns(context_)) {
@@ -210,6 +222,7 @@ private:
 
     const RestOfEvening& rest_;
     const Plan& plan_;
+    const PlanInput& input_;
     const Formulation& formulation_;
     SheetContext context_;
     std::map<TaskIndex, TaskIndex> whole_; // from the rest
@@ -266,6 +279,9 @@ std::string toText(const NightSheet& sheet)
     }
     for (const std::string& note : sheet.notes) {
         text += note + "\n";
+    }
+    for (const std::string& food : sheet.foods) {
+        text += food + "\n";
     }
     return text;
 }

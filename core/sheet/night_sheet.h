@@ -49,6 +49,7 @@ struct NightSheet
     std::vector<NightLine> servings;     // to come; the next first
     std::vector<std::string> turns;      // of oven knobs, within the next hour
     std::vector<std::string> notes;      // guests to mind at the plates that are next
+    std::vector<std::string> foods;      // rules of food safety that break as things stand
     std::string mostLate;                // "Peel the roots, 12 min late"; empty: nothing is
 
     friend bool operator==(const NightSheet&, const NightSheet&) = default;
