@@ -11,6 +11,7 @@
 #include "core/science/core_temperature.h"
 #include "core/science/freezing.h"
 #include "core/science/reduction.h"
+#include "core/science/roast_scaling.h"
 #include "core/science/surroundings.h"
 #include "core/science/valid_range.h"
 #include "core/science/water.h"
@@ -197,7 +198,11 @@ private:
         if (Result<void> placed = placeIn(question); !placed) {
             return placed.error();
         }
-        return science::timeToCore(question);
+        Result<Estimate> result = science::timeToCore(question);
+        const bool isStuffedBird = food_.kind.food == FoodClass::StuffedMeat &&
+                                   food_.shape == FoodShape::Round &&
+                                   useOf<OvenUse>(step_) != nullptr;
+        return result && isStuffedBird ? science::stuffed(*std::move(result)) : std::move(result);
     }
 
     Result<void> placeIn(science::CoreQuestion& question)

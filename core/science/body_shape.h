@@ -51,8 +51,9 @@ using BodyShape = std::variant<Block, Roll, Joint>;
 /// 1e-5…infinity.
 ///
 /// Block and roll: the β whose middle is halfway (θ = ½) when that of the true body is, which is
-/// the product of its parts. A quarter and three quarters of the way it is off by up to a tenth in
-/// time (held against the product in the tests). Joint: (a/b)² + (a/c)² with a the shortest axis;
+/// the product of its parts. A quarter and three quarters of the way it is off by up to an
+/// eighth in time (held against the product in the tests): the courses of a body with edges and of
+/// a rounded one differ, and no β has both right. Joint: (a/b)² + (a/c)² with a the shortest axis;
 /// exact for slab, cylinder and sphere. Source: products: Carslaw and Jaeger, Conduction of Heat in
 /// Solids, 2nd ed., § 1.15. Joint: R. E. Smith, G. L. Nelson, R. L. Henrickson, Analyses on
 /// transient heat transfer from anomalous shapes, Trans. ASAE 10 (1967), 236–245 (geometry index,

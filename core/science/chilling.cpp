@@ -7,7 +7,9 @@
 #include <numbers>
 
 #include "core/science/core_temperature.h"
+#include "core/science/reduction.h"
 #include "core/science/valid_range.h"
+#include "core/science/water.h"
 
 namespace suppertide::science {
 
@@ -34,6 +36,30 @@ std::optional<Failure> faultOf(const ChillQuestion& q)
     return outsideRange({{"The depth of the food in its container", depth, 0.001, 1.0, "m"}});
 }
 
+/// Minutes by Newton's law, and by what evaporates from the top, `share` of what a still surface
+/// gives off: the way from one temperature to the other in small steps.
+double openMinutes(const ChillQuestion& q, double heat, double coefficient, double area,
+                   double share)
+{
+    constexpr int steps = 400;
+    constexpr double coolest = 20.0; // °C: below, next to nothing evaporates
+    constexpr double hottest = 99.0;
+    const double top = std::numbers::pi * 0.25 * q.diameter * q.diameter;
+    const double step = (q.from - q.to) / steps;
+    double seconds = 0.0;
+    for (int i = 0; i < steps; ++i) {
+        const double now = q.from - (i + 0.5) * step;
+        double loss = coefficient * area * (now - q.placeTemperature); // W
+        if (now > coolest) {
+            const double water = std::min(now, hottest);
+            const auto rate = evaporationOfSurface({top, water, q.placeTemperature});
+            loss += rate ? share * *rate * heatOfVaporisation(water).value() : 0.0;
+        }
+        seconds += heat * step / loss;
+    }
+    return seconds / 60.0;
+}
+
 Result<Estimate> stirred(const ChillQuestion& q)
 {
     auto properties = foodProperties(q.food, std::max(0.5 * (q.from + q.to), 0.0));
@@ -44,14 +70,21 @@ Result<Estimate> stirred(const ChillQuestion& q)
     const double area = std::numbers::pi * q.diameter * (0.5 * q.diameter + depth);
     const double mass = q.litres / 1000.0 / q.containers * properties->density;
     const Spread& h = surroundingsOf(q.place).coefficient;
-    const auto minutes = [&](double coefficient) {
+    const bool isAir = q.place == Place::Counter || q.place == Place::Fridge;
+    const bool evaporates =
+        q.isOpen && isAir && q.placeTemperature >= 0.0 && q.placeTemperature <= 50.0;
+    const auto minutes = [&](double coefficient, double share) {
+        if (evaporates) {
+            return openMinutes(q, mass * properties->heatCapacity, coefficient, area, share);
+        }
         const double tau =
             newtonTimeConstant(mass, properties->heatCapacity, coefficient, area).value();
         return newtonSeconds(q.from, q.to, q.placeTemperature, tau).value() / 60.0;
     };
-    Estimate estimate{minutes(h.most),
-                      minutes(h.likely),
-                      minutes(h.least),
+    constexpr Spread evaporation{0.6, 1.0, 1.7}; // an order of magnitude
+    Estimate estimate{minutes(h.most, evaporation.most),
+                      minutes(h.likely, evaporation.likely),
+                      minutes(h.least, evaporation.least),
                       {{"in each container", q.litres / q.containers, "litres"},
                        {"depth", 1000.0 * depth, "mm"},
                        {"surface of each", 1e4 * area, "cm²"},

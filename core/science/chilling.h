@@ -22,13 +22,16 @@ struct ChillQuestion
     double to = 5.0;    // °C, in the middle
     Place place = Place::Fridge;
     double placeTemperature = 4.0; // °C
+    bool isOpen = false;           // no lid, in air: what evaporates from the top cools it too
 };
 
 /// Minutes until the middle is at `to`. Stirred: Newton's law over top, bottom and sides. Not
-/// stirred: conduction in a cylinder of the container's diameter and the depth that results. Lids,
-/// walls and the warming of fridge or ice are left out: see fridge_warming.h; let ice remain in an
-/// ice bath. Litres 0.02…60, 1…50 containers, diameter 3…80 cm, −40…150 °C; a failure outside, or
-/// if `to` is not between `from` and the place.
+/// stirred: conduction in a cylinder of the container's diameter and the depth that results. Walls
+/// and the warming of fridge or ice are left out: see fridge_warming.h; let ice remain in an ice
+/// bath. Without a lid, stirred, in air of 0…50 °C and 60 % humidity, the top evaporates as
+/// evaporationOfSurface has it, ×0.6…×1.7, while it is above 20 °C: at 90 °C that is several times
+/// what the air takes away. Otherwise isOpen changes nothing. Litres 0.02…60, 1…50 containers,
+/// diameter 3…80 cm, −40…150 °C; a failure outside, or if `to` is not between `from` and the place.
 [[nodiscard]] Result<Estimate> timeToChill(const ChillQuestion& question);
 
 /// m, how deep the food stands in each container.

@@ -133,4 +133,14 @@ Result<Estimate> roastByChart(std::string_view id, double kilograms)
          {"at most", row->minutesMost, "minutes"}}};
 }
 
+Estimate stuffed(Estimate unstuffed)
+{
+    constexpr Spread longer{15.0, 22.0, 30.0}; // minutes
+    unstuffed.least += longer.least;
+    unstuffed.likely += longer.likely;
+    unstuffed.most += longer.most;
+    unstuffed.because.push_back({"longer for its stuffing by", longer.likely, "min"});
+    return unstuffed;
+}
+
 } // namespace suppertide::science

@@ -47,4 +47,9 @@ struct RoastChartRow
 /// of the row.
 [[nodiscard]] Result<Estimate> roastByChart(std::string_view id, double kilograms);
 
+/// A whole bird with its stuffing in it: 15, 22 and 30 minutes longer. Its stuffing must get as hot
+/// as the bird. Source: USDA FSIS, Let's Talk Turkey, timetables for roasting, stuffed against
+/// unstuffed.
+[[nodiscard]] Estimate stuffed(Estimate unstuffed);
+
 } // namespace suppertide::science

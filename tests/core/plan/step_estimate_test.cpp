@@ -190,5 +190,25 @@ INSTANTIATE_TEST_SUITE_P(
         return name;
     });
 
+// USDA FSIS, Let's Talk Turkey: a stuffed bird takes 15 to 30 minutes longer than one that is not.
+TEST(StepEstimate, IsLongerForABirdWithItsStuffing)
+{
+    const auto roasted = [](FoodClass kind, FoodShape shape) {
+        Supper supper = roastSupper(8);
+        FollowedFood& food = supper.recipes.begin()->second.common.foods.front();
+        food.kind.food = kind;
+        food.shape = shape;
+        return roasting(supper.formulated()).computed->range;
+    };
+    const DurationRange plain = roasted(FoodClass::RawPoultry, FoodShape::Round);
+    const DurationRange stuffed = roasted(FoodClass::StuffedMeat, FoodShape::Round);
+    EXPECT_EQ(stuffed.likely, plain.likely + 22min);
+    EXPECT_EQ(stuffed.least, plain.least + 15min);
+    EXPECT_EQ(stuffed.most, plain.most + 30min);
+    // A stuffed fillet is as thick as it is.
+    EXPECT_EQ(roasted(FoodClass::StuffedMeat, FoodShape::Flat),
+              roasted(FoodClass::RawPoultry, FoodShape::Flat));
+}
+
 } // namespace
 } // namespace suppertide

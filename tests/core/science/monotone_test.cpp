@@ -180,6 +180,63 @@ TEST(Monotone, WiderPansAndStrongerBurnersReduceFaster)
     EXPECT_LT(timeToReduce(wide)->likely, 0.6 * timeToReduce(narrow)->likely);
 }
 
+TEST(Monotone, AnOpenPotCoolsFasterThanOneWithItsLidOn)
+{
+    ChillQuestion pot;
+    pot.food = findDinnerFood("stock")->composition;
+    pot.isStirred = true;
+    pot.place = Place::Counter;
+    pot.placeTemperature = 20.0;
+    pot.from = 90.0;
+    const auto speedUp = [&pot](double to) {
+        pot.to = to;
+        pot.isOpen = false;
+        const double lid = timeToChill(pot)->likely;
+        pot.isOpen = true;
+        const auto open = timeToChill(pot);
+        EXPECT_LT(open->least, open->likely);
+        EXPECT_LT(open->likely, open->most);
+        EXPECT_LT(open->most, timeToChill([&] {
+                                  ChillQuestion covered = pot;
+                                  covered.isOpen = false;
+                                  return covered;
+                              }())
+                                  ->most);
+        return lid / open->likely;
+    };
+    // The hotter, the more evaporates: the first degrees go the fastest.
+    EXPECT_GT(speedUp(85.0), speedUp(60.0));
+    EXPECT_GT(speedUp(60.0), speedUp(30.0));
+    EXPECT_GT(speedUp(30.0), 1.0);
+    // In water there is no air to evaporate into.
+    pot.place = Place::IceBath;
+    pot.placeTemperature = 0.5;
+    pot.to = 30.0;
+    pot.isOpen = false;
+    const double lid = timeToChill(pot)->likely;
+    pot.isOpen = true;
+    EXPECT_EQ(timeToChill(pot)->likely, lid);
+}
+
+/// By hand: 4 litres of water-like stock at 90 °C, 24 cm wide: 452 cm² of surface, 70.2 kPa of
+/// steam over it, 1.4 in the air; 0.0452·68.8·89 = 277 W go with the steam.
+TEST(Monotone, AnOpenPotLosesWhatItsSteamTakesAway)
+{
+    ChillQuestion pot;
+    pot.food = findDinnerFood("stock")->composition;
+    pot.isStirred = true;
+    pot.place = Place::Counter;
+    pot.placeTemperature = 20.0;
+    pot.from = 90.5;
+    pot.to = 89.5;
+    const double covered = timeToChill(pot)->likely * 60.0;
+    pot.isOpen = true;
+    const double open = timeToChill(pot)->likely * 60.0;
+    const auto food = foodProperties(pot.food, 90.0);
+    const double heat = 0.004 * food->density * food->heatCapacity; // J/K
+    EXPECT_NEAR(heat / open - heat / covered, 277.0, 0.05 * 277.0);
+}
+
 TEST(Monotone, SplittingIceAndStirringChillFaster)
 {
     forEachSeed(60, [](Random& random) {
