@@ -13,8 +13,4 @@ namespace suppertide {
 /// with the note in brackets: "210 g trout fillet (skin and bones out)".
 [[nodiscard]] std::string amountLine(const ScaledLine& line);
 
-/// `text` with the temperatures in it as the user reads them: "82 °C" and "160–180 °C" become °F if
-/// the style says so; else it stays as it is.
-[[nodiscard]] std::string inStyle(const std::string& text, const ReadingStyle& style);
-
 } // namespace suppertide

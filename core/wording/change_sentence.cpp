@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "core/recipe/temperature_methods.h"
 #include "core/wording/advice_wording.h"
 #include "core/wording/phrases.h"
 
@@ -85,14 +86,15 @@ public:
         std::string from = change.from.text();
         std::string to = change.to.text();
         if (recipe != nullptr) {
-            for (const MethodChoice& choice : recipe->methods) {
+            for (const MethodChoice& choice : choicesOf(*recipe)) {
                 if (choice.id == change.choice) {
                     from = nameIn(choice.methods, change.from);
                     to = nameIn(choice.methods, change.to);
                 }
             }
         }
-        return fmt::format("make {} by “{}” instead of “{}”", dish(change.dish), to, from);
+        return fmt::format("make {} by “{}” instead of “{}”", dish(change.dish),
+                           inStyle(to, style_), inStyle(from, style_));
     }
     std::string operator()(const ShareTemperature& change) const
     {
@@ -183,8 +185,8 @@ private:
         return Minutes{minutes(change.to.clock) - minutes(change.from.clock)};
     }
 
-    static std::string option(const Formulation& formulation, ChoiceIndex index,
-                              const TakeOption& change)
+    [[nodiscard]] std::string option(const Formulation& formulation, ChoiceIndex index,
+                                     const TakeOption& change) const
     {
         const ChoiceSource& source = formulation.choices[index];
         const auto name = [&](const std::string& id) {
@@ -197,7 +199,8 @@ private:
             return id;
         };
         return fmt::format("for {}, {}: take “{}” instead of “{}”", theThing(source.dishName),
-                           source.name, name(change.to), name(change.from));
+                           source.name, inStyle(name(change.to), style_),
+                           inStyle(name(change.from), style_));
     }
 
     [[nodiscard]] std::string clock(const CivilTime& time) const

@@ -98,7 +98,7 @@ std::string amount(double value, bool isMeasured, const safety::Finding& finding
 }
 
 /// "cools for", "gets in its middle to": what the measured figure is of.
-std::string_view verbOf(Subject subject)
+std::string verbOf(Subject subject)
 {
     switch (subject) {
     case Subject::DangerZone:
@@ -171,6 +171,14 @@ std::string foodOf(const ClashWords& words)
     return food.variantName.empty() ? text : text + ", " + food.variantName + ",";
 }
 
+/// Whether the food's name is of several things; of a dish nobody can tell, and it is one dish.
+bool areSeveral(const ClashWords& words)
+{
+    const Clash& clash = words.clash();
+    return clash.food && words.formulation().foods.contains(*clash.food) &&
+           isPlural(words.formulation().foods[*clash.food].name);
+}
+
 std::string guestsOf(const safety::Finding& finding)
 {
     std::vector<std::string> groups;
@@ -220,13 +228,17 @@ std::string foodSafetySentence(const ClashWords& words)
         text = fmt::format("From {} on ", words.times().at(clash.when->start));
     }
     text += foodOf(words);
+    const bool isSeveral = areSeveral(words);
+    const auto verb = [isSeveral](std::string one) {
+        return isSeveral ? ofSeveral(one) : std::move(one);
+    };
     if (finding.measure == Measure::None) {
-        text += " does not keep to a rule";
+        text += verb("does not keep to a rule").insert(0, " ");
     } else {
         const bool isOver = finding.measured > finding.limit;
         text +=
             fmt::format(" {} {} where {} is the {}",
-                        verbOf(rule != nullptr ? rule->subject : Subject::DateMark),
+                        verb(verbOf(rule != nullptr ? rule->subject : Subject::DateMark)),
                         amount(finding.measured, true, finding, style),
                         amount(finding.limit, false, finding, style), isOver ? "most" : "least");
     }

@@ -62,6 +62,34 @@ std::string theThing(const std::string& name)
     return isPossessive(small) ? small : "the " + small;
 }
 
+bool isPlural(const std::string& name)
+{
+    // What comes after these tells more of the thing, not another thing.
+    std::string_view thing = name;
+    for (const std::string_view more : {" of ", " in ", " with ", " on ", " for ", ", ", " ("}) {
+        thing = thing.substr(0, thing.find(more));
+    }
+    const bool isSingular = thing.ends_with("ss") || thing.ends_with("us") || thing.ends_with("is");
+    return (thing.ends_with('s') && !isSingular) || name.find(" and ") != std::string::npos;
+}
+
+std::string ofSeveral(const std::string& verb)
+{
+    const auto end = verb.find(' ');
+    const std::string first = verb.substr(0, end);
+    const std::string rest = end == std::string::npos ? std::string{} : verb.substr(end);
+    if (first == "is") {
+        return "are" + rest;
+    }
+    if (first == "does") {
+        return "do" + rest;
+    }
+    if (const auto its = rest.find(" its "); its != std::string::npos) {
+        return ofSeveral(first) + rest.substr(0, its) + " their " + rest.substr(its + 5);
+    }
+    return first.ends_with('s') ? first.substr(0, first.size() - 1) + rest : verb;
+}
+
 std::string capitalised(std::string text)
 {
     if (!text.empty() && isSmall(text[0])) {

@@ -18,6 +18,10 @@ namespace suppertide {
 [[nodiscard]] std::string counted(std::int64_t count, std::string_view one, std::string_view many);
 /// "Roast roots" → "the roast roots"; "Bea's tart" and "BBQ sauce" keep their capital.
 [[nodiscard]] std::string theThing(const std::string& name);
+/// Whether a name is of several things: "creams", "eggs in mustard", but not "couscous".
+[[nodiscard]] bool isPlural(const std::string& name);
+/// "is kept for" → "are kept for", "stands for" → "stand for": a verb of one thing for several.
+[[nodiscard]] std::string ofSeveral(const std::string& verb);
 /// First letter large, where it is a plain one.
 [[nodiscard]] std::string capitalised(std::string text);
 /// “Slice the potatoes”.

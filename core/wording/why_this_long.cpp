@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <cmath>
+
 #include "core/science/valid_range.h"
 #include "core/wording/wording.h"
 
@@ -9,15 +11,19 @@ namespace suppertide {
 
 namespace {
 
-std::string figureText(const science::Figure& figure)
+std::string figureText(const science::Figure& figure, const ReadingStyle& style)
 {
+    if (figure.unit == "°C" && style.fahrenheit) {
+        return fmt::format("{} {} °F", figure.name,
+                           science::plainNumber(std::round(figure.value * 1.8 + 32.0)));
+    }
     return fmt::format("{} {}{}{}", figure.name, science::plainNumber(figure.value),
                        figure.unit.empty() ? "" : " ", figure.unit);
 }
 
 } // namespace
 
-std::vector<std::string> whyThisLong(const ComputedDuration& computed)
+std::vector<std::string> whyThisLong(const ComputedDuration& computed, const ReadingStyle& style)
 {
     const std::string written = durationText(computed.written.likely);
     if (!computed.failure.empty()) {
@@ -34,7 +40,7 @@ std::vector<std::string> whyThisLong(const ComputedDuration& computed)
                                          : ".")};
     std::string because;
     for (const science::Figure& figure : computed.because) {
-        because += (because.empty() ? "Because: " : "; ") + figureText(figure);
+        because += (because.empty() ? "Because: " : "; ") + figureText(figure, style);
     }
     if (!because.empty()) {
         sentences.push_back(because + ".");

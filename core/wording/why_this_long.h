@@ -6,12 +6,14 @@
 #include <vector>
 
 #include "core/plan/formulation.h"
+#include "core/wording/wording.h"
 
 namespace suppertide {
 
 /// "Computed for the joint: 84 min (70 to 103). The recipe says 60 min: look at both." and the
 /// numbers, "Because: mass 1.6 kg; …". Or why nothing could be computed. A sentence each.
-[[nodiscard]] std::vector<std::string> whyThisLong(const ComputedDuration& computed);
+[[nodiscard]] std::vector<std::string> whyThisLong(const ComputedDuration& computed,
+                                                   const ReadingStyle& style = {});
 
 /// The first of them in few words, for paper: "computed 84 min, the recipe says 60". Empty if the
 /// two agree or nothing was computed.

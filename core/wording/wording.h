@@ -18,6 +18,9 @@ struct ReadingStyle
 
 /// "150 °C", "300 °F".
 [[nodiscard]] std::string temperatureText(int celsius, const ReadingStyle& style = {});
+/// `text` with the temperatures in it as the user reads them: "82 °C" and "160–180 °C" become °F if
+/// the style says so; else it stays as it is.
+[[nodiscard]] std::string inStyle(const std::string& text, const ReadingStyle& style);
 /// "2 h 30", "45 min", "3 days".
 [[nodiscard]] std::string durationText(Minutes duration);
 /// "19:30"; with the day where it is not `day`: "Fri 18 June 20:00".
