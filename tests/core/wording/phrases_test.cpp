@@ -1,6 +1,6 @@
-#include "core/wording/phrases.h"
-
 #include <gtest/gtest.h>
+
+#include "core/wording/phrases.h"
 
 namespace suppertide {
 namespace {
