@@ -16,6 +16,14 @@ bool isKnown(const safety::Finding& finding)
     return rule == nullptr || rule->subject != safety::Subject::NotKnown;
 }
 
+/// What is bought raw may be kept for all of the chart's range: only what the cook has made is best
+/// used at its beginning.
+bool isWithinTheShopsRange(const TrackedFood& food, const safety::Finding& finding)
+{
+    return !food.bought.empty() && finding.weight == safety::Weight::Caution &&
+           finding.rule.starts_with("storage/") && isRawAnimal(food.kind.food);
+}
+
 std::optional<Interval> whenOf(const safety::Finding& finding)
 {
     if (finding.counts.empty()) {
@@ -101,7 +109,8 @@ std::vector<Clash> FoodSafety::update(const Schedule& schedule)
     }
     for (const FoodIndex food : formulation_.foods.indices()) {
         for (const safety::Finding& finding : findingsOf(food)) {
-            if (isKnown(finding) && !isOfAPart(food, finding)) {
+            if (isKnown(finding) && !isOfAPart(food, finding) &&
+                !isWithinTheShopsRange(formulation_.foods[food], finding)) {
                 clashes.push_back(clashOf(formulation_, schedule, food, finding));
             }
         }
