@@ -75,7 +75,8 @@ TEST(OctoberSupper, BreaksTheRulesByWhatIsDoneTooEarly)
 
 TEST(OtherEvenings, BreakNoRuleKnownToTheProgram)
 {
-    for (const char* id : {"midsummer-supper", "midsummer-supper-first-idea", "sunday-lunch"}) {
+    for (const char* id :
+         {"midsummer-supper", "midsummer-supper-first-idea", "sunday-lunch", "harvest-lunch"}) {
         const PlanInput input = inputOf(id);
         const PlanPtr plan = laidOut(input);
         EXPECT_FALSE(plan->formulation->foods.empty()) << id;
