@@ -31,7 +31,7 @@ std::optional<Literal> Search::pick(bool byActivity)
     const Trail& trail = engine_->trail();
     if (byActivity) {
         if (const auto named = engine_->activity().next(trail)) {
-            if (aims_.empty()) {
+            if (named->variable().index >= aims_.size()) {
                 return named;
             }
             return aims_[named->variable().index] <= named->bound ? *named : ~*named;

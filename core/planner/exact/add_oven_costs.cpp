@@ -12,9 +12,13 @@ PossibleStay possibleStay(const Model& model, OvenDemandIndex index, Literal ins
     const OvenDemand& demand = model.problem().ovenDemands[index];
     const Stretch& held = *model.ovenStretches[index];
     const bool ofOneTask = held.from.variable == held.to.variable;
-    return {held.from,      held.to,
-            inside,         ovenStay(demand, interval(0, 1)),
-            demand.shelves, ofOneTask ? held.to.plus - held.from.plus : 0};
+    return {held.from,
+            held.to,
+            inside,
+            ovenStay(demand, interval(0, 1)),
+            demand.shelves,
+            ofOneTask ? held.to.plus - held.from.plus : 0,
+            demand.mode.value_or("")};
 }
 
 } // namespace

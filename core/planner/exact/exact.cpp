@@ -158,6 +158,22 @@ void ExactSearch::prove(std::int64_t conflicts)
     noteBound();
 }
 
+void ExactSearch::raiseBound(std::int64_t conflicts)
+{
+    if (!cores_) {
+        cores_.emplace(model_, search_);
+    }
+    const End end = cores_->raise(below(model_.cost(), *best_->cost), conflicts);
+    if (end == End::Found) {
+        read();
+    } else if (end == End::Infeasible) {
+        bound_ = *best_->cost;
+        optimal_ = true;
+        bounded_(bound_);
+    }
+    noteBound();
+}
+
 /// Tasks near each other in time, or drawn, or tied by lags.
 std::vector<bool> ExactSearch::freedTasks()
 {
@@ -253,6 +269,10 @@ void ExactSearch::run()
             if (provesLess) {
                 prove(sweepProves ? briefProof : firstSlice);
             }
+            break;
+        case 2:
+        case 5:
+            raiseBound(slice);
             break;
         default:
             improveAround(around);

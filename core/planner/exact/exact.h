@@ -10,6 +10,7 @@
 
 #include "core/planner/engine/search.h"
 #include "core/planner/exact/branching.h"
+#include "core/planner/exact/cost_cores.h"
 #include "core/planner/exact/model.h"
 #include "core/planner/exact/oven_programs.h"
 #include "core/planner/quick_start/budget.h"
@@ -50,6 +51,8 @@ private:
     void improveAround(std::int64_t conflicts);
     /// Tries to prove that no schedule costs less than some amount between the bound and the best.
     void prove(std::int64_t conflicts);
+    /// Raises the bound by what cannot be cheap together.
+    void raiseBound(std::int64_t conflicts);
     [[nodiscard]] Literals neighbourhood();
     [[nodiscard]] std::vector<bool> freedTasks();
     void noteBound();
@@ -67,6 +70,7 @@ private:
     OvenPrograms programs_;
     Branching branching_;
     engine::Search search_;
+    std::optional<CostCores> cores_;
     std::optional<Schedule> best_;
     std::vector<Bound> bestValues_; // starts and choices of the best schedule
     std::int64_t bound_ = 0;

@@ -233,30 +233,36 @@ void Model::addCostVariables()
         least.push_back({sumOfOvens(ovenLeast), 1});
         likely.push_back({sumOfOvens(ovenCost), 1});
     }
-    cost_ = sumOf(least);
-    likelyCost_ = ovensTogether ? sumOf(likely) : cost_;
+    costTerms_ = termsOf(least);
+    cost_ = sumOf(costTerms_);
+    likelyCost_ = ovensTogether ? sumOf(termsOf(likely)) : cost_;
 }
 
-/// A variable that is at least the sum of the charges.
-Variable Model::sumOf(const std::vector<Charge>& charges)
+std::vector<engine::WeightedView> Model::termsOf(const std::vector<Charge>& charges) const
 {
     std::map<std::uint32_t, std::int64_t> weights;
     for (const Charge& charge : charges) {
         weights[charge.variable.index] += charge.weight;
     }
-    std::int64_t least = fixedCost_;
-    std::int64_t most = fixedCost_;
     std::vector<engine::WeightedView> terms;
     for (const auto& [index, weight] : weights) {
-        const Variable variable{index};
-        const std::int64_t low = weight * engine_.trail().least(variable);
-        const std::int64_t high = weight * engine_.trail().most(variable);
-        least += std::min(low, high);
-        most += std::max(low, high);
         if (weight != 0) {
+            const Variable variable{index};
             terms.push_back({weight > 0 ? variable.plus() : variable.minus(),
-                             static_cast<Bound>(std::abs(weight))});
+                             static_cast<Bound>(std::min(std::abs(weight), mostMagnitude))});
         }
+    }
+    return terms;
+}
+
+/// A variable that is at least the sum of the terms and of what is always charged.
+Variable Model::sumOf(std::vector<engine::WeightedView> terms)
+{
+    std::int64_t least = fixedCost_;
+    std::int64_t most = fixedCost_;
+    for (const engine::WeightedView& term : terms) {
+        least += std::int64_t{term.weight} * engine_.trail().least(term.view);
+        most += std::int64_t{term.weight} * engine_.trail().most(term.view);
     }
     if (most > mostMagnitude || least < -mostMagnitude) {
         refuse();

@@ -13,6 +13,7 @@
 #include <vector>
 
 #include "core/planner/engine/engine.h"
+#include "core/planner/engine/linear.h"
 #include "core/problem/problem.h"
 
 namespace suppertide::exact {
@@ -96,6 +97,9 @@ public:
     void charge(Variable variable, std::int64_t weight);
     void chargeAlways(std::int64_t amount) { fixedCost_ += amount; }
     [[nodiscard]] Variable cost() const { return cost_; }
+    /// What that sum is of, but for what is always charged.
+    [[nodiscard]] const std::vector<engine::WeightedView>& costTerms() const { return costTerms_; }
+    [[nodiscard]] std::int64_t fixedCost() const { return fixedCost_; }
     /// The same, but with what programs for the ovens have been found to cost; see `ovenCost`.
     /// It guides the search and proves nothing.
     [[nodiscard]] Variable likelyCost() const { return likelyCost_; }
@@ -121,7 +125,9 @@ private:
     };
     void addCostVariables();
     [[nodiscard]] Variable sumOfOvens(const IndexedVector<OvenIndex, Variable>& costs);
-    [[nodiscard]] Variable sumOf(const std::vector<Charge>& charges);
+    [[nodiscard]] std::vector<engine::WeightedView>
+    termsOf(const std::vector<Charge>& charges) const;
+    [[nodiscard]] Variable sumOf(std::vector<engine::WeightedView> terms);
 
     const Problem* problem_;
     ModelStyle style_;
@@ -136,6 +142,7 @@ private:
     std::map<std::string, Literal> selectorOf_;
     std::vector<Charge> charges_;
     std::int64_t fixedCost_ = 0;
+    std::vector<engine::WeightedView> costTerms_;
     Variable cost_;
     Variable likelyCost_;
 };

@@ -5,7 +5,7 @@
 #include <memory>
 #include <utility>
 
-#include "core/assign/oven_heat.h"
+#include "core/base/contracts.h"
 
 namespace suppertide::exact {
 
@@ -20,7 +20,8 @@ using engine::Literals;
 using engine::Trail;
 using engine::View;
 
-constexpr std::size_t mostRemembered = 20'000;
+/// Minutes on; more are not told apart.
+constexpr std::int64_t mostOn = 20'000;
 /// Minutes; what lasts longer is not looked at by itself.
 constexpr std::int64_t mostLength = 2'000;
 /// Minutes by which what is surely in has to differ from what was looked at before.
@@ -31,8 +32,11 @@ constexpr std::int64_t fewMinutes = 12;
 OvenCostPropagator::OvenCostPropagator(std::vector<Oven> ovens, const OvenProgramStyle& style,
                                        std::vector<PossibleStay> stays, engine::Variable least,
                                        std::int64_t most)
-    : ovens_(std::move(ovens)), style_(style), stays_(std::move(stays)), least_(least), most_(most)
+    : ovens_(std::move(ovens)), style_(style), stays_(std::move(stays)), least_(least), most_(most),
+      heat_(ovens_.front(), mostOn), order_(ovens_, stays_, style)
 {
+    beOnWhereItPays(heat_, style);
+    expects(style.switchOn == 0, "a problem charges minutes, not switching on");
     for (const Oven& oven : ovens_) {
         shelves_ = std::max(shelves_, oven.shelves);
     }
@@ -48,10 +52,10 @@ std::int64_t OvenCostPropagator::costWhileIn(const Oven& oven, const PossibleSta
     OvenStay alone = stay.stay;
     alone.during = interval(0, stay.length);
     const std::int64_t hottest = std::int64_t{alone.acceptHigh} * 1000;
-    OvenHeat heat(oven, {alone}, style_, most_);
-    heat.weigh({});
-    const std::int64_t cost = heat.least(0, hottest, true, false);
-    return cost < most_ ? cost : 0;
+    LeastHeat heat(oven, mostOn);
+    beOnWhereItPays(heat, style_);
+    const std::int64_t minutes = heat.minutesOn({alone}, hottest);
+    return minutes < mostOn ? style_.onMinute * minutes : 0;
 }
 
 /// Until the oven is warm enough for the stay, if nothing is in it earlier.
@@ -60,7 +64,7 @@ std::int64_t OvenCostPropagator::costBefore(const Oven& oven, const PossibleStay
     const std::int64_t rises =
         (std::int64_t{stay.stay.acceptLow} - std::max(oven.startC, oven.ambientC)) * 1000;
     const std::int64_t minutes = (rises + oven.heatMilliCPerMin - 1) / oven.heatMilliCPerMin;
-    return rises <= 0 ? 0 : style_.switchOn + style_.onMinute * minutes;
+    return rises <= 0 ? 0 : style_.onMinute * minutes;
 }
 
 void OvenCostPropagator::lookAtEach()
@@ -140,27 +144,10 @@ bool OvenCostPropagator::isWorthALook(const std::vector<OvenStay>& sure, bool al
 
 std::int64_t OvenCostPropagator::costOfHeat(const std::vector<OvenStay>& sure)
 {
-    if (sure.empty() || (style_.onMinute == 0 && style_.switchOn == 0)) {
+    if (sure.empty() || style_.onMinute == 0) {
         return 0;
     }
-    std::vector<std::int64_t> key;
-    key.reserve(sure.size() * 4);
-    for (const OvenStay& stay : sure) {
-        key.insert(key.end(), {minuteOf(stay.during.start), minuteOf(stay.during.end),
-                               stay.off ? 1 : 0, stay.acceptLow, stay.acceptHigh});
-    }
-    const auto known = heat_.find(key);
-    if (known != heat_.end()) {
-        return known->second;
-    }
-    if (heat_.size() >= mostRemembered) {
-        heat_.clear();
-    }
-    OvenHeat heat(ovens_.front(), sure, style_, most_);
-    heat.weigh({});
-    const std::int64_t cost =
-        heat.least(0, std::int64_t{ovens_.front().startC} * 1000, false, false);
-    return heat_.emplace(std::move(key), cost).first->second;
+    return style_.onMinute * heat_.minutesOn(sure);
 }
 
 /// The best setting is one of those preferred, as the cost of each bends only there.
@@ -210,6 +197,15 @@ std::int64_t OvenCostPropagator::costOfSettings(const std::vector<std::size_t>& 
     return std::max<std::int64_t>(0, best.back() - style_.change * free);
 }
 
+void OvenCostPropagator::note(std::vector<std::size_t> inside)
+{
+    if (inside != inside_) {
+        costOfSettings_ = costOfSettings(inside);
+        costOfShares_ = costOfShares(inside);
+        inside_ = std::move(inside);
+    }
+}
+
 bool OvenCostPropagator::propagate(Engine& engine)
 {
     const Trail& trail = engine.trail();
@@ -217,6 +213,8 @@ bool OvenCostPropagator::propagate(Engine& engine)
     std::vector<OvenStay> sure;
     Literals because;
     Literals times;
+    Literals starts;
+    std::vector<OvenStay> begun; // the same with what those prefer that are known to begin
     bool allFixed = true;
     for (std::size_t i = 0; i < stays_.size(); ++i) {
         const PossibleStay& stay = stays_[i];
@@ -231,23 +229,40 @@ bool OvenCostPropagator::propagate(Engine& engine)
         if (from < to) {
             sure.push_back(stay.stay);
             sure.back().during = interval(from, to);
+            begun.push_back(sure.back());
+            sure.back().prefer.reset();
+            if (trail.least(stay.from) == from) {
+                starts.push_back(atLeast(stay.from, from));
+            } else {
+                begun.back().prefer.reset();
+            }
             times.push_back(atMost(stay.from, from));
             times.push_back(atLeast(stay.to, to));
         }
     }
-    const std::int64_t settings = costOfSettings(inside);
-    const auto raise = [&](std::int64_t cost) {
-        const auto least = static_cast<Bound>(std::min(most_, cost + settings));
-        return trail.least(least_) >= least || engine.imply(atLeast(least_, least), because);
+    note(std::move(inside));
+    const auto raise = [&](std::int64_t cost, const Literals& reasons) {
+        const auto least = static_cast<Bound>(std::min(most_, cost + costOfSettings_));
+        return trail.least(least_) >= least || engine.imply(atLeast(least_, least), reasons);
     };
-    if (!raise(costOfShares(inside))) {
+    if (!raise(costOfShares_, because)) {
+        return false;
+    }
+    const std::int64_t inOrder = style_.onMinute * order_.minutesOn(inside_, trail);
+    Literals why = because;
+    why.insert(why.end(), order_.because().begin(), order_.because().end());
+    if (!raise(inOrder, why)) {
         return false;
     }
     if (ovens_.size() > 1 || !isWorthALook(sure, allFixed)) {
         return true;
     }
     because.insert(because.end(), times.begin(), times.end());
-    return raise(costOfHeat(sure));
+    if (!raise(costOfHeat(sure), because)) {
+        return false;
+    }
+    because.insert(because.end(), starts.begin(), starts.end());
+    return raise(costOfHeat(begun), because);
 }
 
 } // namespace suppertide::exact

@@ -14,24 +14,14 @@
 #pragma once
 
 #include <cstdint>
-#include <map>
 #include <vector>
 
+#include "core/assign/least_heat.h"
 #include "core/assign/oven_program.h"
 #include "core/planner/engine/engine.h"
+#include "core/planner/exact/oven_order.h"
 
 namespace suppertide::exact {
-
-/// A stay that may be in the oven.
-struct PossibleStay
-{
-    engine::Term from;
-    engine::Term to;
-    engine::Literal inside; // in this oven, and something is held
-    OvenStay stay;          // its times are not looked at
-    std::int64_t shelves = 0;
-    std::int64_t length = 0; // at least
-};
 
 class OvenCostPropagator : public engine::Propagator
 {
@@ -49,6 +39,7 @@ private:
     [[nodiscard]] std::int64_t costOfHeat(const std::vector<OvenStay>& sure);
     void lookAtEach();
     [[nodiscard]] std::int64_t costWhileIn(const Oven& oven, const PossibleStay& stay) const;
+    void note(std::vector<std::size_t> inside);
     [[nodiscard]] std::int64_t costBefore(const Oven& oven, const PossibleStay& stay) const;
     [[nodiscard]] bool mayMeet(const PossibleStay& one, const PossibleStay& other) const;
     [[nodiscard]] std::int64_t costOfShares(const std::vector<std::size_t>& inside) const;
@@ -64,8 +55,12 @@ private:
     std::vector<std::int64_t> before_;  // and before it, if it is the first
     engine::Variable least_;
     std::int64_t most_;
-    std::map<std::vector<std::int64_t>, std::int64_t> heat_; // by the stays that are sure
-    std::int64_t sureMinutes_ = 0;                           // when last looked at
+    LeastHeat heat_; // of the first oven
+    OvenOrder order_;
+    std::vector<std::size_t> inside_; // when last looked at
+    std::int64_t costOfSettings_ = 0; // for those
+    std::int64_t costOfShares_ = 0;
+    std::int64_t sureMinutes_ = 0; // when last looked at
 };
 
 } // namespace suppertide::exact

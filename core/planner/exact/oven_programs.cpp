@@ -6,6 +6,7 @@
 
 #include "core/assign/cheapest_program.h"
 #include "core/assign/oven_program.h"
+#include "core/assign/pulsed_program.h"
 
 namespace suppertide::exact {
 
@@ -66,13 +67,22 @@ const KnownProgram& OvenPrograms::of(OvenIndex oven, std::vector<OvenStay> stays
 KnownProgram OvenPrograms::plain(OvenIndex oven, const std::vector<OvenStay>& stays) const
 {
     KnownProgram result;
-    for (const bool coast : {true, false}) {
-        OvenProgramResult found =
-            ovenProgramFor(problem_->ovens[oven], stays, ovenProgramStyle(problem_->costs, coast));
-        if (found.ignored.empty() && (!result.program || found.cost < result.cost)) {
+    const auto take = [&](OvenProgramResult found) {
+        if (!result.program || found.cost < result.cost) {
             result.program = std::move(found.program);
             result.cost = found.cost;
         }
+    };
+    for (const bool coast : {true, false}) {
+        const OvenProgramStyle style = ovenProgramStyle(problem_->costs, coast);
+        OvenProgramResult found = ovenProgramFor(problem_->ovens[oven], stays, style);
+        if (!found.ignored.empty()) {
+            continue;
+        }
+        if (auto pulsed = pulsedProgram(problem_->ovens[oven], found.program, stays, style)) {
+            take(*std::move(pulsed));
+        }
+        take(std::move(found));
     }
     return result;
 }

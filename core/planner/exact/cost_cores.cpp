@@ -1,0 +1,207 @@
+#include "core/planner/exact/cost_cores.h"
+
+#include <algorithm>
+#include <limits>
+
+#include "core/planner/engine/linear.h"
+
+namespace suppertide::exact {
+
+namespace {
+
+constexpr std::int64_t forLess = 12; // conflicts, to leave one literal out of a core
+constexpr std::int64_t forMore = 40; // conflicts, to push a charge up further
+constexpr std::size_t mostToShrink = 24;
+
+/// A core may name less than was assumed of a view.
+bool names(const Literals& core, Literal assumed)
+{
+    return std::ranges::find(core, assumed.view, &Literal::view) != core.end();
+}
+
+} // namespace
+
+CostCores::CostCores(Model& model, engine::Search& search)
+    : model_(&model), search_(&search), fixed_(model.fixedCost())
+{
+    for (const engine::WeightedView& term : model.costTerms()) {
+        charges_.push_back({term.view, term.weight});
+        lightest_ = std::max<std::int64_t>(lightest_, term.weight);
+    }
+}
+
+std::int64_t CostCores::bound() const
+{
+    std::int64_t sum = fixed_;
+    for (const Charge& charge : charges_) {
+        sum += charge.weight * model_->engine().trail().least(charge.view);
+    }
+    return sum;
+}
+
+Literal CostCores::atItsLeast(const Charge& charge) const
+{
+    return {charge.view, model_->engine().trail().least(charge.view)};
+}
+
+Literals CostCores::assumptions(Literal better) const
+{
+    std::vector<Charge> heavy;
+    for (const Charge& charge : charges_) {
+        if (charge.weight >= lightest_ && !model_->isAlways(atItsLeast(charge))) {
+            heavy.push_back(charge);
+        }
+    }
+    std::ranges::stable_sort(heavy, std::greater{}, &Charge::weight);
+    Literals result{better};
+    for (const Charge& charge : heavy) {
+        result.push_back(atItsLeast(charge));
+    }
+    return result;
+}
+
+/// The weights at least half as heavy as the next lighter one. False: all are looked at.
+bool CostCores::looksAtLighter()
+{
+    std::int64_t next = 0;
+    for (const Charge& charge : charges_) {
+        if (charge.weight < lightest_) {
+            next = std::max(next, charge.weight);
+        }
+    }
+    if (next == 0) {
+        return false;
+    }
+    lightest_ = next / 2 + 1;
+    return true;
+}
+
+CostCores::End CostCores::tryFor(const Literals& assumed, std::int64_t conflicts)
+{
+    const std::int64_t before = model_->engine().conflicts();
+    const End end = search_->run(assumed, {std::min(conflicts, left_), true});
+    left_ -= std::max<std::int64_t>(1, model_->engine().conflicts() - before);
+    return end;
+}
+
+std::vector<std::size_t> CostCores::chargesOf(const Literals& core) const
+{
+    std::vector<std::size_t> result;
+    for (std::size_t i = 0; i < charges_.size(); ++i) {
+        if (charges_[i].weight > 0 && names(core, atItsLeast(charges_[i]))) {
+            result.push_back(i);
+        }
+    }
+    return result;
+}
+
+/// Fewer literals make a sum that says more.
+Literals CostCores::shrunk(Literals core, Literal better)
+{
+    const auto isBetter = [&](Literal literal) { return literal.view == better.view; };
+    std::erase_if(core, isBetter);
+    for (std::size_t i = core.size(); i-- > 0 && core.size() > 1 && left_ > 0;) {
+        if (core.size() > mostToShrink || i >= core.size()) {
+            continue;
+        }
+        Literals rest{better};
+        for (std::size_t j = 0; j < core.size(); ++j) {
+            if (j != i) {
+                rest.push_back(core[j]);
+            }
+        }
+        if (tryFor(rest, forLess) == End::Infeasible) {
+            const Literals smaller = search_->core();
+            std::erase_if(core, [&](Literal literal) { return !names(smaller, literal); });
+        }
+    }
+    return core;
+}
+
+std::size_t CostCores::replaceBySum(const std::vector<std::size_t>& together)
+{
+    engine::Engine& engine = model_->engine();
+    std::int64_t least = 1;
+    std::int64_t most = 0;
+    std::int64_t weight = std::numeric_limits<std::int64_t>::max();
+    std::vector<engine::WeightedView> terms;
+    for (const std::size_t i : together) {
+        terms.push_back({charges_[i].view, 1});
+        least += engine.trail().least(charges_[i].view);
+        most += engine.trail().most(charges_[i].view);
+        weight = std::min(weight, charges_[i].weight);
+    }
+    const Variable sum =
+        engine.newVariable(static_cast<Bound>(least), static_cast<Bound>(std::max(least, most)));
+    terms.push_back({sum.minus(), 1});
+    engine::LinearPropagator::post(engine, std::move(terms), 0);
+    for (const std::size_t i : together) {
+        charges_[i].weight -= weight;
+    }
+    charges_.push_back({sum.plus(), weight});
+    return charges_.size() - 1;
+}
+
+/// In steps that double, as long as it is easy to see that the charge is higher. False: nothing is
+/// better any more.
+bool CostCores::pushUp(std::size_t charge, Literal better)
+{
+    for (Bound step = 0; left_ > 0; step = 2 * step + 1) {
+        const Literal low = atItsLeast(charges_[charge]);
+        const Literal tried{low.view,
+                            std::min(low.bound + step, model_->engine().trail().most(low.view))};
+        if (tryFor({better, tried}, forMore) != End::Infeasible) {
+            return true;
+        }
+        if (!names(search_->core(), tried)) {
+            return false;
+        }
+        model_->engine().addFact(~tried);
+        if (!model_->engine().propagate()) {
+            return false;
+        }
+    }
+    return true;
+}
+
+CostCores::End CostCores::raise(Literal better, std::int64_t conflicts)
+{
+    engine::Engine& engine = model_->engine();
+    left_ = conflicts;
+    while (left_ > 0) {
+        engine.addFact(engine::atLeast(model_->cost(), static_cast<Bound>(bound())));
+        if (!engine.propagate() || model_->isNever(better)) {
+            return End::Infeasible;
+        }
+        const End end = tryFor(assumptions(better), left_);
+        if (end == End::Given) {
+            return end;
+        }
+        if (end == End::Found) {
+            if (!looksAtLighter()) {
+                return end;
+            }
+            continue;
+        }
+        const Literals core = shrunk(search_->core(), better);
+        if (std::ranges::any_of(core, [&](Literal literal) { return model_->isNever(literal); })) {
+            continue; // what was learnt on the way says more
+        }
+        const std::vector<std::size_t> together = chargesOf(core);
+        if (together.empty()) {
+            return End::Infeasible;
+        }
+        std::size_t pushed = together.front();
+        if (together.size() == 1) {
+            engine.addFact(~atItsLeast(charges_[pushed]));
+        } else {
+            pushed = replaceBySum(together);
+        }
+        if (!engine.propagate() || !pushUp(pushed, better)) {
+            return End::Infeasible;
+        }
+    }
+    return End::Given;
+}
+
+} // namespace suppertide::exact

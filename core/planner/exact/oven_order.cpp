@@ -1,0 +1,239 @@
+#include "core/planner/exact/oven_order.h"
+
+#include <algorithm>
+#include <array>
+#include <limits>
+
+namespace suppertide::exact {
+
+namespace {
+
+using engine::Bound;
+using engine::Literals;
+using engine::Trail;
+
+constexpr std::int64_t mostOn = 20'000;
+constexpr std::int64_t longest = 2'000; // minutes of a stay that is looked at
+constexpr std::size_t none = std::numeric_limits<std::size_t>::max();
+
+std::int64_t milli(int degrees)
+{
+    return std::int64_t{degrees} * 1000;
+}
+
+} // namespace
+
+void beOnWhereItPays(LeastHeat& heat, const OvenProgramStyle& style)
+{
+    if (style.preferC > 0) {
+        heat.beOnAtStarts(static_cast<int>((style.onMinute + style.preferC - 1) / style.preferC));
+    }
+}
+
+OvenOrder::OvenOrder(const std::vector<Oven>& ovens, const std::vector<PossibleStay>& stays,
+                     const OvenProgramStyle& style)
+    : ovens_(ovens), stays_(stays)
+{
+    for (const Oven& oven : ovens_) {
+        shelves_ = std::max(shelves_, oven.shelves);
+        heats_.emplace_back(oven, mostOn);
+        beOnWhereItPays(heats_.back(), style);
+    }
+}
+
+bool OvenOrder::canMeet(std::size_t one, std::size_t other) const
+{
+    const PossibleStay& a = stays_[one];
+    const PossibleStay& b = stays_[other];
+    return a.shelves + b.shelves <= shelves_ && a.stay.acceptLow <= b.stay.acceptHigh &&
+           b.stay.acceptLow <= a.stay.acceptHigh &&
+           (a.mode.empty() || b.mode.empty() || a.mode == b.mode);
+}
+
+/// Those that ask for most first, as long as none can be in together with another.
+std::vector<std::size_t> OvenOrder::chosenOf(const std::vector<std::size_t>& inside) const
+{
+    std::vector<std::size_t> byHeat = inside;
+    std::ranges::stable_sort(byHeat, std::greater{}, [&](std::size_t i) {
+        return stays_[i].stay.off ? 0 : stays_[i].stay.acceptLow;
+    });
+    std::vector<std::size_t> result;
+    for (const std::size_t i : byHeat) {
+        if (result.size() < most && stays_[i].length > 0 && stays_[i].length <= longest &&
+            std::ranges::none_of(result, [&](std::size_t j) { return canMeet(i, j); })) {
+            result.push_back(i);
+        }
+    }
+    return result;
+}
+
+/// At the end of a stay.
+std::int64_t OvenOrder::hottestAfter(std::size_t oven, std::size_t stay) const
+{
+    const std::int64_t hottest = milli(stays_[stay].stay.acceptHigh);
+    if (!stays_[stay].stay.off) {
+        return hottest;
+    }
+    const std::int64_t cooled = hottest - ovens_[oven].coolMilliCPerMin * stays_[stay].length;
+    return std::max(milli(ovens_[oven].ambientC), cooled);
+}
+
+std::int64_t OvenOrder::minutesBetween(std::size_t oven, std::size_t before, std::size_t after,
+                                       std::int64_t gap)
+{
+    const Oven& kind = ovens_[oven];
+    const std::int64_t toCool = milli(kind.maxC - kind.ambientC) / kind.coolMilliCPerMin +
+                                milli(kind.maxC - kind.ambientC) / kind.heatMilliCPerMin + 2;
+    const std::int64_t shown = std::clamp<std::int64_t>(gap, 0, std::max<std::int64_t>(0, toCool));
+    const auto key = std::vector<std::int64_t>{
+        static_cast<std::int64_t>(oven), before == none ? -1 : static_cast<std::int64_t>(before),
+        static_cast<std::int64_t>(after), shown};
+    if (const auto known = between_.find(key); known != between_.end()) {
+        return known->second;
+    }
+    OvenStay stay = stays_[after].stay;
+    std::int64_t minutes = 0;
+    if (before == none) {
+        // An oven that starts warm may be used at once.
+        const std::int64_t at = kind.startC > kind.ambientC ? 0 : toCool;
+        stay.during = interval(at, at + stays_[after].length);
+        minutes = heats_[oven].minutesOn({stay}, milli(kind.startC));
+    } else {
+        stay.during = interval(shown, shown + stays_[after].length);
+        minutes = heats_[oven].minutesOn({stay}, hottestAfter(oven, before));
+    }
+    minutes = minutes < mostOn ? minutes : 0;
+    return between_.emplace(key, minutes).first->second;
+}
+
+std::int64_t OvenOrder::leastBetween(std::size_t before, std::size_t after, std::int64_t gap)
+{
+    std::int64_t least = mostOn;
+    for (std::size_t oven = 0; oven < ovens_.size(); ++oven) {
+        least = std::min(least, minutesBetween(oven, before, after, gap));
+    }
+    return least;
+}
+
+void OvenOrder::readGaps(const Trail& trail)
+{
+    const std::size_t count = chosen_.size();
+    gaps_.assign(count * count, 0);
+    for (std::size_t i = 0; i < count; ++i) {
+        for (std::size_t j = 0; j < count; ++j) {
+            const PossibleStay& before = stays_[chosen_[i]];
+            const PossibleStay& after = stays_[chosen_[j]];
+            const bool cannot = trail.least(before.to) > trail.most(after.from);
+            gaps_[i * count + j] =
+                cannot ? never
+                       : std::max<std::int64_t>(0, trail.least(after.from) - trail.most(before.to));
+        }
+    }
+}
+
+/// By when each stay that comes before one long after it ends, by when the other begins; and which
+/// cannot come first.
+void OvenOrder::explain(const Trail& trail)
+{
+    because_.clear();
+    const std::size_t count = chosen_.size();
+    for (std::size_t i = 0; i < count; ++i) {
+        const PossibleStay& stay = stays_[chosen_[i]];
+        bool ends = false;   // by its latest end
+        bool begins = false; // from its earliest start
+        bool late = false;   // its earliest end
+        bool early = false;  // its latest start
+        for (std::size_t j = 0; j < count; ++j) {
+            if (j != i) {
+                ends = ends || gaps_[i * count + j] > 0;
+                begins = begins || gaps_[j * count + i] > 0;
+                late = late || gaps_[i * count + j] == never;
+                early = early || gaps_[j * count + i] == never;
+            }
+        }
+        if (ends) {
+            because_.push_back(atMost(stay.to, trail.most(stay.to)));
+        }
+        if (begins) {
+            because_.push_back(atLeast(stay.from, trail.least(stay.from)));
+        }
+        if (late) {
+            because_.push_back(atLeast(stay.to, trail.least(stay.to)));
+        }
+        if (early) {
+            because_.push_back(atMost(stay.from, trail.most(stay.from)));
+        }
+    }
+}
+
+std::int64_t OvenOrder::ofOneOven()
+{
+    const std::size_t count = chosen_.size();
+    const std::size_t sets = std::size_t{1} << count;
+    std::vector<std::int64_t> best(sets * count, mostOn);
+    std::vector<std::int64_t> step(count * count, mostOn);
+    for (std::size_t i = 0; i < count; ++i) {
+        best[(std::size_t{1} << i) * count + i] = leastBetween(none, chosen_[i], 0);
+        for (std::size_t j = 0; j < count; ++j) {
+            if (i != j && gaps_[i * count + j] != never) {
+                step[i * count + j] = leastBetween(chosen_[i], chosen_[j], gaps_[i * count + j]);
+            }
+        }
+    }
+    for (std::size_t set = 1; set < sets; ++set) {
+        for (std::size_t i = 0; i < count; ++i) {
+            const std::int64_t here = best[set * count + i];
+            for (std::size_t j = 0; here < mostOn && j < count; ++j) {
+                const std::size_t more = set | (std::size_t{1} << j);
+                if (more != set) {
+                    std::int64_t& there = best[more * count + j];
+                    there = std::min(there, here + step[i * count + j]);
+                }
+            }
+        }
+    }
+    const auto last = best.end() - static_cast<std::ptrdiff_t>(count);
+    const std::int64_t least = *std::min_element(last, best.end());
+    return least < mostOn ? least : 0;
+}
+
+std::int64_t OvenOrder::ofSeveral()
+{
+    const std::size_t count = chosen_.size();
+    std::int64_t sum = 0;
+    std::int64_t first = mostOn;
+    for (std::size_t j = 0; j < count; ++j) {
+        const std::int64_t fromCold = leastBetween(none, chosen_[j], 0);
+        std::int64_t least = fromCold;
+        for (std::size_t i = 0; i < count; ++i) {
+            if (i != j && gaps_[i * count + j] != never) {
+                least = std::min(least, leastBetween(chosen_[i], chosen_[j], gaps_[i * count + j]));
+            }
+        }
+        sum += least;
+        first = std::min(first, fromCold - least); // one of them comes first of all
+    }
+    return sum + first;
+}
+
+std::int64_t OvenOrder::minutesOn(const std::vector<std::size_t>& inside, const Trail& trail)
+{
+    if (inside != inside_ || chosen_.empty()) {
+        inside_ = inside;
+        chosen_ = chosenOf(inside);
+        lastGaps_.clear();
+    }
+    if (chosen_.empty()) {
+        because_.clear();
+        return 0;
+    }
+    readGaps(trail);
+    if (gaps_ != lastGaps_) {
+        lastGaps_ = gaps_;
+        minutes_ = ovens_.size() == 1 ? ofOneOven() : ofSeveral();
+    }
+    explain(trail);
+    return minutes_;
+}
+
+} // namespace suppertide::exact

@@ -1,0 +1,80 @@
+// OvenOrder: what heating costs at least for stays of which no two can be in an oven at once: the
+// cheapest order of them, each heated for from as hot as the one before it can leave the oven, and
+// no sooner than their times allow.
+//
+//     start (20°) ──► bread (230°) ──► gratin (160°) ──► bread (220°)
+//             16 on           2 on             0 on            9 on
+//
+// Of several ovens together: each stay from the best that any other can leave.
+// Source: M. Held, R. Karp, A dynamic programming approach to sequencing problems (1962).
+#pragma once
+
+#include <cstdint>
+#include <map>
+#include <string>
+#include <vector>
+
+#include "core/assign/least_heat.h"
+#include "core/assign/oven_program.h"
+#include "core/planner/engine/engine.h"
+
+namespace suppertide::exact {
+
+/// A stay that may be in the oven.
+struct PossibleStay
+{
+    engine::Term from;
+    engine::Term to;
+    engine::Literal inside; // in this oven, and something is held
+    OvenStay stay;          // its times are not looked at
+    std::int64_t shelves = 0;
+    std::int64_t length = 0; // at least
+    std::string mode;        // of heating; empty: goes with any
+};
+
+/// Being off when a stay begins costs at least as much as being on for that minute does.
+void beOnWhereItPays(LeastHeat& heat, const OvenProgramStyle& style);
+
+class OvenOrder
+{
+public:
+    OvenOrder(const std::vector<Oven>& ovens, const std::vector<PossibleStay>& stays,
+              const OvenProgramStyle& style);
+
+    /// Minutes on, for stays that are surely in, by their positions; and what of their times that
+    /// follows from.
+    [[nodiscard]] std::int64_t minutesOn(const std::vector<std::size_t>& inside,
+                                         const engine::Trail& trail);
+    [[nodiscard]] const engine::Literals& because() const { return because_; }
+
+private:
+    static constexpr std::size_t most = 8; // stays that are put in order
+    static constexpr std::int64_t never = -1;
+
+    [[nodiscard]] bool canMeet(std::size_t one, std::size_t other) const;
+    [[nodiscard]] std::vector<std::size_t> chosenOf(const std::vector<std::size_t>& inside) const;
+    /// From one stay (or from the start, where there is none) to the next; `never`: cannot be.
+    [[nodiscard]] std::int64_t minutesBetween(std::size_t oven, std::size_t before,
+                                              std::size_t after, std::int64_t gap);
+    [[nodiscard]] std::int64_t leastBetween(std::size_t before, std::size_t after,
+                                            std::int64_t gap);
+    [[nodiscard]] std::int64_t hottestAfter(std::size_t oven, std::size_t stay) const;
+    void readGaps(const engine::Trail& trail);
+    void explain(const engine::Trail& trail);
+    [[nodiscard]] std::int64_t ofOneOven();
+    [[nodiscard]] std::int64_t ofSeveral();
+
+    std::vector<Oven> ovens_;
+    std::vector<PossibleStay> stays_;
+    std::int64_t shelves_ = 1; // of the largest
+    std::vector<LeastHeat> heats_;
+    std::map<std::vector<std::int64_t>, std::int64_t> between_;
+    std::vector<std::size_t> inside_;
+    std::vector<std::size_t> chosen_;
+    std::vector<std::int64_t> gaps_; // from each chosen one to each; `never`: the other is first
+    std::vector<std::int64_t> lastGaps_;
+    std::int64_t minutes_ = 0;
+    engine::Literals because_;
+};
+
+} // namespace suppertide::exact
