@@ -9,8 +9,9 @@ namespace suppertide::exact {
 
 namespace {
 
-constexpr std::int64_t forLess = 12; // conflicts, to leave one literal out of a core
-constexpr std::int64_t forMore = 40; // conflicts, to push a charge up further
+constexpr std::int64_t forLess = 12;   // conflicts, to leave one literal out of a core
+constexpr std::int64_t forMore = 40;   // conflicts, to push a charge up further
+constexpr std::int64_t forTrying = 20; // what a search without any conflict counts for
 constexpr std::size_t mostToShrink = 24;
 
 /// A core may name less than was assumed of a view.
@@ -80,7 +81,7 @@ CostCores::End CostCores::tryFor(const Literals& assumed, std::int64_t conflicts
 {
     const std::int64_t before = model_->engine().conflicts();
     const End end = search_->run(assumed, {std::min(conflicts, left_), true});
-    left_ -= std::max<std::int64_t>(1, model_->engine().conflicts() - before);
+    left_ -= forTrying + model_->engine().conflicts() - before;
     return end;
 }
 

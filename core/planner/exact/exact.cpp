@@ -272,7 +272,11 @@ void ExactSearch::run()
             break;
         case 2:
         case 5:
-            raiseBound(slice);
+            if (turn > turns) { // first of all a good plan
+                raiseBound(slice);
+            } else {
+                improveAround(around);
+            }
             break;
         default:
             improveAround(around);

@@ -5,7 +5,7 @@
 #include <memory>
 #include <utility>
 
-#include "core/base/contracts.h"
+#include "core/assign/oven_heat.h"
 
 namespace suppertide::exact {
 
@@ -20,6 +20,7 @@ using engine::Literals;
 using engine::Trail;
 using engine::View;
 
+constexpr std::size_t mostRemembered = 20'000;
 /// Minutes on; more are not told apart.
 constexpr std::int64_t mostOn = 20'000;
 /// Minutes; what lasts longer is not looked at by itself.
@@ -36,7 +37,6 @@ OvenCostPropagator::OvenCostPropagator(std::vector<Oven> ovens, const OvenProgra
       heat_(ovens_.front(), mostOn), order_(ovens_, stays_, style)
 {
     beOnWhereItPays(heat_, style);
-    expects(style.switchOn == 0, "a problem charges minutes, not switching on");
     for (const Oven& oven : ovens_) {
         shelves_ = std::max(shelves_, oven.shelves);
     }
@@ -64,7 +64,7 @@ std::int64_t OvenCostPropagator::costBefore(const Oven& oven, const PossibleStay
     const std::int64_t rises =
         (std::int64_t{stay.stay.acceptLow} - std::max(oven.startC, oven.ambientC)) * 1000;
     const std::int64_t minutes = (rises + oven.heatMilliCPerMin - 1) / oven.heatMilliCPerMin;
-    return rises <= 0 ? 0 : style_.onMinute * minutes;
+    return rises <= 0 ? 0 : style_.switchOn + style_.onMinute * minutes;
 }
 
 void OvenCostPropagator::lookAtEach()
@@ -144,10 +144,32 @@ bool OvenCostPropagator::isWorthALook(const std::vector<OvenStay>& sure, bool al
 
 std::int64_t OvenCostPropagator::costOfHeat(const std::vector<OvenStay>& sure)
 {
-    if (sure.empty() || style_.onMinute == 0) {
+    if (sure.empty() || (style_.onMinute == 0 && style_.switchOn == 0)) {
         return 0;
     }
-    return style_.onMinute * heat_.minutesOn(sure);
+    return style_.switchOn == 0 ? style_.onMinute * heat_.minutesOn(sure) : costOfSwitching(sure);
+}
+
+std::int64_t OvenCostPropagator::costOfSwitching(const std::vector<OvenStay>& sure)
+{
+    std::vector<std::int64_t> key;
+    key.reserve(sure.size() * 5);
+    for (const OvenStay& stay : sure) {
+        key.insert(key.end(), {minuteOf(stay.during.start), minuteOf(stay.during.end),
+                               stay.off ? 1 : 0, stay.acceptLow, stay.acceptHigh});
+    }
+    const auto known = switching_.find(key);
+    if (known != switching_.end()) {
+        return known->second;
+    }
+    if (switching_.size() >= mostRemembered) {
+        switching_.clear();
+    }
+    OvenHeat heat(ovens_.front(), sure, style_, most_);
+    heat.weigh({});
+    const std::int64_t cost =
+        heat.least(0, std::int64_t{ovens_.front().startC} * 1000, false, false);
+    return switching_.emplace(std::move(key), cost).first->second;
 }
 
 /// The best setting is one of those preferred, as the cost of each bends only there.

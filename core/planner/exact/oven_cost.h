@@ -14,6 +14,7 @@
 #pragma once
 
 #include <cstdint>
+#include <map>
 #include <vector>
 
 #include "core/assign/least_heat.h"
@@ -37,6 +38,8 @@ public:
 private:
     [[nodiscard]] bool isWorthALook(const std::vector<OvenStay>& sure, bool allFixed);
     [[nodiscard]] std::int64_t costOfHeat(const std::vector<OvenStay>& sure);
+    /// The same where switching on costs too.
+    [[nodiscard]] std::int64_t costOfSwitching(const std::vector<OvenStay>& sure);
     void lookAtEach();
     [[nodiscard]] std::int64_t costWhileIn(const Oven& oven, const PossibleStay& stay) const;
     void note(std::vector<std::size_t> inside);
@@ -55,6 +58,7 @@ private:
     std::vector<std::int64_t> before_;  // and before it, if it is the first
     engine::Variable least_;
     std::int64_t most_;
+    std::map<std::vector<std::int64_t>, std::int64_t> switching_;
     LeastHeat heat_; // of the first oven
     OvenOrder order_;
     std::vector<std::size_t> inside_; // when last looked at
