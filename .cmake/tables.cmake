@@ -32,6 +32,8 @@ std::string_view @function@()
 
 } // namespace suppertide::tables
 ]])
+        # A table may be longer than the text that every compiler must take at once; ours take it.
+        set_source_files_properties(${source} PROPERTIES COMPILE_OPTIONS -Wno-overlength-strings)
         target_sources(${library} PRIVATE ${source})
     endforeach()
 endfunction()

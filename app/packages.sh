@@ -4,7 +4,7 @@ build_packages=(g++ cmake ninja-build ccache pkg-config
     qt6-base-dev libqt6opengl6-dev qt6-charts-dev qt6-svg-dev
     libsqlite3-dev libsqlitecpp-dev libspdlog-dev nlohmann-json3-dev
     libhowardhinnant-date-dev tzdata fonts-dejavu-core)
-test_packages=(libgtest-dev libgmock-dev libvalijson-dev libz3-dev poppler-utils)
+test_packages=(libgtest-dev libgmock-dev libvalijson-dev libz3-dev poppler-utils units)
 gate_packages=(clang-format-14 git)
 nightly_packages=(clang-tidy-14 gcovr libbenchmark-dev xvfb xauth python3-jsonschema)
 

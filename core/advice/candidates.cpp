@@ -421,10 +421,11 @@ private:
         for (const auto& [id, recipe] : input_.recipes) {
             recipes.emplace(id, recipe.get());
         }
-        return std::ranges::any_of(
-            helpingsOf(occasion_, course, recipes), [&](const Helping& helping) {
-                return helping.guest == guest && helping.dish == dish && helping.variant == variant;
-            });
+        return std::ranges::any_of(helpingsOf(occasion_, course, recipes, input_.ingredients),
+                                   [&](const Helping& helping) {
+                                       return helping.guest == guest && helping.dish == dish &&
+                                              helping.variant == variant;
+                                   });
     }
 
     void addAlternatives()

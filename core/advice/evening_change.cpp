@@ -268,7 +268,7 @@ private:
         const std::vector<Substance> avoided =
             guest == nullptr ? std::vector<Substance>{} : avoidedBy(*guest);
         for (const Variant& variant : recipe.variants) {
-            const Contents contents = contentsOf(recipe, variant.id, recipes);
+            const Contents contents = contentsOf(recipe, variant.id, recipes, input_.ingredients);
             const bool suits = std::ranges::none_of(contents.contains, [&](Substance substance) {
                 return std::ranges::find(avoided, substance) != avoided.end();
             });

@@ -90,6 +90,22 @@ bool isInRange(const Rational& value)
            value.denominator() <= mostDenominator;
 }
 
+namespace {
+
+/// "2-3": both ends, the second above the first; or one number.
+std::optional<Amount> parseNumbers(std::string_view text, Unit unit)
+{
+    const auto [first, second] = splitAt(text, '-');
+    const auto value = parseFraction(first);
+    if (!value || !second) {
+        return value ? std::optional{Amount{*value, unit}} : std::nullopt;
+    }
+    const auto upTo = parseFraction(*second);
+    return upTo && *upTo > *value ? std::optional{Amount{*value, unit, *upTo}} : std::nullopt;
+}
+
+} // namespace
+
 std::optional<Amount> parseAmount(std::string_view text)
 {
     if (text == symbolOf(Unit::ToTaste)) {
@@ -102,8 +118,10 @@ std::optional<Amount> parseAmount(std::string_view text)
         const std::string_view symbol = symbolOf(unit);
         if (text.size() > symbol.size() + 1 && text.ends_with(symbol) &&
             text[text.size() - symbol.size() - 1] == ' ') {
-            const auto value = parseFraction(text.substr(0, text.size() - symbol.size() - 1));
-            return value ? std::optional{Amount{*value, unit}} : std::nullopt;
+            // "2 US tsp" ends in "tsp" too, but "2 US" is no number.
+            if (auto amount = parseNumbers(text.substr(0, text.size() - symbol.size() - 1), unit)) {
+                return amount;
+            }
         }
     }
     return std::nullopt;
@@ -114,6 +132,10 @@ std::string amountText(const Amount& amount)
     if (amount == Amount{Rational{0}, Unit::ToTaste} ||
         amount == Amount{Rational{1}, Unit::Pinch}) {
         return std::string(symbolOf(amount.unit));
+    }
+    if (amount.upTo) {
+        return fmt::format("{}-{} {}", fractionText(amount.value), fractionText(*amount.upTo),
+                           symbolOf(amount.unit));
     }
     return fmt::format("{} {}", fractionText(amount.value), symbolOf(amount.unit));
 }

@@ -24,7 +24,7 @@ inline constexpr std::int64_t mostMinutes = 1'000'000;
 [[nodiscard]] std::string fractionText(const Rational& value);
 [[nodiscard]] bool isInRange(const Rational& value);
 
-/// "400 g", "1/2 piece", "2 1/2 tbsp", "pinch" (one), "to taste" (0).
+/// "400 g", "1/2 piece", "2 1/2-3 US cup", "pinch" (one), "to taste" (0).
 [[nodiscard]] std::optional<Amount> parseAmount(std::string_view text);
 [[nodiscard]] std::string amountText(const Amount& amount);
 

@@ -1,5 +1,6 @@
 #include <fmt/format.h>
 
+#include "core/exchange/line_scaling_json.h"
 #include "core/exchange/thing_json.h"
 #include "core/exchange/value_reading.h"
 
@@ -105,7 +106,8 @@ IngredientLine readLine(const JsonCursor& at)
         take(fields, "ingredient", line.ingredient, readText);
         take(fields, "part", line.part, readEnum<IngredientPart>);
         take(fields, "amount", line.amount, readAmount);
-        take(fields, "scaling", line.scaling, readEnum<Scaling>);
+        take(fields, "also", line.also, readAmount);
+        take(fields, "scaling", line.scaling, readLineScaling);
         take(fields, "note", line.note, readText);
         take(fields, "contains", line.contains,
              [](const JsonCursor& list) { return readList(list, readSubstance); });

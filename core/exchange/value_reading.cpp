@@ -90,7 +90,8 @@ Amount readAmount(const JsonCursor& at)
     }
     if (at.isText()) {
         at.fault(fmt::format("“{}” is not an amount. Write it like “400 g”, “1.2 kg”, “250 ml”, "
-                             "“2 1/2 tbsp”, “3 piece”, “pinch” or “to taste”",
+                             "“2 1/2 tbsp”, “1 US cup”, “3 piece”, “2-3 clove”, “pinch” or "
+                             "“to taste”",
                              text));
     }
     return {};

@@ -1,3 +1,4 @@
+#include "core/exchange/line_scaling_json.h"
 #include "core/exchange/thing_json.h"
 #include "core/exchange/value_writing.h"
 
@@ -80,7 +81,10 @@ JsonValue lineToJson(const IngredientLine& line)
     json.putUnless(usual.ingredient, "ingredient", line.ingredient);
     json.putUnless(usual.part, "part", line.part);
     json.putUnless(usual.amount, "amount", line.amount);
-    json.putUnless(usual.scaling, "scaling", line.scaling);
+    json.putIfAny("also", line.also);
+    if (line.scaling != usual.scaling) {
+        json.put("scaling", toJson(line.scaling));
+    }
     json.putUnless(usual.note, "note", line.note);
     if (line.contains) {
         json.putList("contains", *line.contains,

@@ -38,7 +38,10 @@ constexpr std::array substanceNames{
     SubstanceName{Substance::Pistachio, "pistachio"},
     SubstanceName{Substance::Macadamia, "macadamia"},
     SubstanceName{Substance::PineNut, "pine nut"},
+    SubstanceName{Substance::Chestnut, "chestnut"},
+    SubstanceName{Substance::Coconut, "coconut"},
     SubstanceName{Substance::Meat, "meat"},
+    SubstanceName{Substance::Pork, "pork"},
     SubstanceName{Substance::Poultry, "poultry"},
     SubstanceName{Substance::Gelatine, "gelatine"},
     SubstanceName{Substance::AnimalRennet, "animal rennet"},
@@ -96,11 +99,12 @@ std::vector<Substance> avoidedBy(Diet diet)
     case Diet::Coeliac:
         return {Wheat, Rye, Barley, Oats};
     case Diet::Vegetarian:
-        return {Fish, Crustacean, Mollusc, Meat, Poultry, Gelatine, AnimalRennet};
+        return {Fish, Crustacean, Mollusc, Meat, Pork, Poultry, Gelatine, AnimalRennet};
     case Diet::Vegan:
-        return {Milk, Egg, Fish, Crustacean, Mollusc, Meat, Poultry, Gelatine, AnimalRennet, Honey};
+        return {Milk, Egg,     Fish,     Crustacean,   Mollusc, Meat,
+                Pork, Poultry, Gelatine, AnimalRennet, Honey};
     case Diet::Pescatarian:
-        return {Meat, Poultry, Gelatine, AnimalRennet};
+        return {Meat, Pork, Poultry, Gelatine, AnimalRennet};
     case Diet::NoTreeNuts:
         // Pine nuts are seeds, but are kept with the nuts here: who avoids nuts is asked about them
         // too.

@@ -37,7 +37,10 @@ enum class Substance
     Pistachio,
     Macadamia,
     PineNut,
-    Meat,
+    Chestnut,
+    Coconut,
+    Meat, // pork counts as meat too
+    Pork,
     Poultry,
     Gelatine,
     AnimalRennet,
@@ -46,14 +49,15 @@ enum class Substance
 };
 
 inline constexpr std::array allSubstances{
-    Substance::Wheat,        Substance::Rye,       Substance::Barley,    Substance::Oats,
-    Substance::Milk,         Substance::Egg,       Substance::Fish,      Substance::Crustacean,
-    Substance::Mollusc,      Substance::Peanut,    Substance::Soya,      Substance::Celery,
-    Substance::Mustard,      Substance::Sesame,    Substance::Lupin,     Substance::Sulphite,
-    Substance::Almond,       Substance::Hazelnut,  Substance::Walnut,    Substance::Cashew,
-    Substance::Pecan,        Substance::BrazilNut, Substance::Pistachio, Substance::Macadamia,
-    Substance::PineNut,      Substance::Meat,      Substance::Poultry,   Substance::Gelatine,
-    Substance::AnimalRennet, Substance::Honey,     Substance::Alcohol};
+    Substance::Wheat,   Substance::Rye,       Substance::Barley,    Substance::Oats,
+    Substance::Milk,    Substance::Egg,       Substance::Fish,      Substance::Crustacean,
+    Substance::Mollusc, Substance::Peanut,    Substance::Soya,      Substance::Celery,
+    Substance::Mustard, Substance::Sesame,    Substance::Lupin,     Substance::Sulphite,
+    Substance::Almond,  Substance::Hazelnut,  Substance::Walnut,    Substance::Cashew,
+    Substance::Pecan,   Substance::BrazilNut, Substance::Pistachio, Substance::Macadamia,
+    Substance::PineNut, Substance::Chestnut,  Substance::Coconut,   Substance::Meat,
+    Substance::Pork,    Substance::Poultry,   Substance::Gelatine,  Substance::AnimalRennet,
+    Substance::Honey,   Substance::Alcohol};
 
 /// "brazil nut", as on screen and in files.
 [[nodiscard]] std::string_view nameOf(Substance substance);

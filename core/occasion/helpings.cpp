@@ -12,40 +12,6 @@ namespace {
 
 using Recipes = std::map<RecipeId, const Recipe*>;
 
-void collect(const Recipe& recipe, const VariantId& variant, const Recipes& recipes,
-             std::set<RecipeId>& visited, std::set<Substance>& contains,
-             std::set<std::string>& unknown)
-{
-    const auto resolved = resolve(recipe, variant);
-    if (!resolved || !visited.insert(recipe.id).second) {
-        return;
-    }
-    const Contents own = contentsOf(*resolved);
-    contains.insert(own.contains.begin(), own.contains.end());
-    unknown.insert(own.unknown.begin(), own.unknown.end());
-    const auto follow = [&](const RecipePart& part) {
-        for (const IngredientLine& line : part.lines) {
-            if (!line.preparation) {
-                continue;
-            }
-            const auto made = recipes.find(*line.preparation);
-            if (made != recipes.end() && !made->second->variants.empty()) {
-                collect(*made->second, made->second->variants.front().id, recipes, visited,
-                        contains, unknown);
-            } else {
-                unknown.insert(line.ingredient.empty() ? line.preparation->text()
-                                                       : line.ingredient);
-            }
-        }
-    };
-    follow(resolved->part);
-    for (const MethodChoice& choice : resolved->methods) {
-        for (const Method& method : choice.methods) {
-            follow(method.part);
-        }
-    }
-}
-
 /// Portions of one variant of one dish that are still to be given.
 struct Serving
 {
@@ -163,8 +129,9 @@ private:
 
     [[nodiscard]] Helping helping(std::size_t guest, const Serving& serving) const
     {
-        return {guests_[guest].id, serving.dish->id, serving.entry->variant,
-                unsuitableFor(guests_[guest], serving.contents), serving.contents.unknown};
+        return {guests_[guest].id,        serving.dish->id,
+                serving.entry->variant,   unsuitableFor(guests_[guest], serving.contents),
+                serving.contents.unknown, serving.contents.checkLabel};
     }
 
     const std::vector<Guest>& guests_;
@@ -173,7 +140,8 @@ private:
     std::vector<std::pair<std::size_t, const Serving*>> named_;
 };
 
-std::vector<Serving> servingsOf(const Dish& dish, const Recipes& recipes)
+std::vector<Serving> servingsOf(const Dish& dish, const Recipes& recipes,
+                                const IngredientBook& ingredients)
 {
     std::vector<Serving> result;
     const auto recipe = recipes.find(dish.recipe);
@@ -185,7 +153,7 @@ std::vector<Serving> servingsOf(const Dish& dish, const Recipes& recipes)
         const auto portions = static_cast<std::size_t>(entry.portions.ceiled());
         Contents contents;
         if (recipe != recipes.end()) {
-            contents = contentsOf(*recipe->second, entry.variant, recipes);
+            contents = contentsOf(*recipe->second, entry.variant, recipes, ingredients);
         }
         result.push_back({&dish, &entry, std::move(contents), portions});
     }
@@ -194,22 +162,13 @@ std::vector<Serving> servingsOf(const Dish& dish, const Recipes& recipes)
 
 } // namespace
 
-Contents contentsOf(const Recipe& recipe, const VariantId& variant, const Recipes& recipes)
-{
-    std::set<RecipeId> visited;
-    std::set<Substance> contains;
-    std::set<std::string> unknown;
-    collect(recipe, variant, recipes, visited, contains, unknown);
-    return {{contains.begin(), contains.end()}, {unknown.begin(), unknown.end()}};
-}
-
 std::vector<Helping> helpingsOf(const Occasion& occasion, const Course& course,
-                                const Recipes& recipes)
+                                const Recipes& recipes, const IngredientBook& ingredients)
 {
     std::vector<Helping> helpings;
     std::vector<Serving> shared;
     for (const Dish& dish : course.dishes) {
-        std::vector<Serving> servings = servingsOf(dish, recipes);
+        std::vector<Serving> servings = servingsOf(dish, recipes, ingredients);
         std::size_t portions = 0;
         for (const Serving& serving : servings) {
             portions += serving.left;
@@ -231,14 +190,15 @@ std::vector<Helping> helpingsOf(const Occasion& occasion, const Course& course,
     return helpings;
 }
 
-std::vector<GuestId> leftOut(const Occasion& occasion, const Course& course, const Recipes& recipes)
+std::vector<GuestId> leftOut(const Occasion& occasion, const Course& course, const Recipes& recipes,
+                             const IngredientBook& ingredients)
 {
     const bool isCooked = std::ranges::any_of(
         course.dishes, [](const Dish& dish) { return portionsOf(dish) > Portions{0}; });
     if (!isCooked) {
         return {};
     }
-    const std::vector<Helping> helpings = helpingsOf(occasion, course, recipes);
+    const std::vector<Helping> helpings = helpingsOf(occasion, course, recipes, ingredients);
     std::vector<GuestId> result;
     for (const Guest& guest : occasion.guests) {
         const bool eats = std::ranges::any_of(helpings, [&guest](const Helping& helping) {

@@ -181,9 +181,11 @@ struct OccasionFault
 /// Portions of all variants together.
 [[nodiscard]] Portions portionsOf(const Dish& dish);
 
-/// What a variant contains with the preparations that its lines name (each in its first variant).
+/// What a variant contains with the preparations that its lines name (each in its first variant),
+/// and with what steps of `recipes` took that leave a by-product which its lines may use.
 [[nodiscard]] Contents contentsOf(const Recipe& recipe, const VariantId& variant,
-                                  const std::map<RecipeId, const Recipe*>& recipes);
+                                  const std::map<RecipeId, const Recipe*>& recipes,
+                                  const IngredientBook& ingredients = IngredientBook{});
 
 /// Which portion each guest eats of a dish: as the mix says, the rest matched so that as many
 /// guests as can be get a variant that suits them. Dishes with fewer portions than there are guests
@@ -195,16 +197,19 @@ struct Helping
     GuestId guest;
     DishId dish;
     VariantId variant;
-    std::vector<Substance> unsuitable; // what of it the guest avoids; empty: suits
-    std::vector<std::string> unknown;  // ingredients of which nobody has said what they contain
+    std::vector<Substance> unsuitable;   // what of it the guest avoids; empty: suits
+    std::vector<std::string> unknown;    // ingredients of which nobody has said what they contain
+    std::vector<std::string> checkLabel; // those among them whose label would tell
 
     friend bool operator==(const Helping&, const Helping&) = default;
 };
 [[nodiscard]] std::vector<Helping> helpingsOf(const Occasion& occasion, const Course& course,
-                                              const std::map<RecipeId, const Recipe*>& recipes);
+                                              const std::map<RecipeId, const Recipe*>& recipes,
+                                              const IngredientBook& ingredients = IngredientBook{});
 
 /// Guests who get nothing in a course that suits them.
 [[nodiscard]] std::vector<GuestId> leftOut(const Occasion& occasion, const Course& course,
-                                           const std::map<RecipeId, const Recipe*>& recipes);
+                                           const std::map<RecipeId, const Recipe*>& recipes,
+                                           const IngredientBook& ingredients = IngredientBook{});
 
 } // namespace suppertide

@@ -40,16 +40,17 @@ class FoodClashes
 {
 public:
     FoodClashes(const Formulation& formulation, const PlanInput& input)
-        : formulation_(formulation), occasion_(*input.occasion), recipes_(recipeTable(input))
+        : formulation_(formulation), occasion_(*input.occasion), recipes_(recipeTable(input)),
+          ingredients_(input.ingredients)
     {}
 
     std::vector<Clash> find()
     {
         for (const Course& course : occasion_.courses) {
-            for (const Helping& helping : helpingsOf(occasion_, course, recipes_)) {
+            for (const Helping& helping : helpingsOf(occasion_, course, recipes_, ingredients_)) {
                 addHelping(course, helping);
             }
-            for (const GuestId& guest : leftOut(occasion_, course, recipes_)) {
+            for (const GuestId& guest : leftOut(occasion_, course, recipes_, ingredients_)) {
                 addLeftOut(course, guest);
             }
         }
@@ -77,6 +78,7 @@ private:
             Clash& clash = add(ClashKind::ContentsUnknown, course, helping.guest, helping.dish);
             clash.substances = avoided;
             clash.ingredients = helping.unknown;
+            clash.labels = helping.checkLabel;
         }
     }
 
@@ -113,6 +115,7 @@ private:
     const Formulation& formulation_;
     const Occasion& occasion_;
     RecipeTable recipes_;
+    const IngredientBook& ingredients_;
     std::vector<Clash> clashes_;
 };
 

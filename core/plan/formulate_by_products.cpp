@@ -70,13 +70,15 @@ private:
         const Amount wanted = amountFor(line, *making.recipe, making.batches[batch].share.total(),
                                         making.shareOf(made.variants).total());
         const auto from = std::ranges::find_if(left_, [&](const Left& left) {
-            return left.making != index && left.name == *line.byProduct &&
-                   left.amount.unit == wanted.unit && left.amount.value >= wanted.value;
+            const auto same = inUnit(wanted, left.amount.unit);
+            return left.making != index && left.name == *line.byProduct && same &&
+                   left.amount.value >= same->most();
         });
         if (from == left_.end()) {
             return;
         }
-        from->amount.value = from->amount.value - wanted.value;
+        const Rational taken = inUnit(wanted, from->amount.unit)->most();
+        from->amount = {from->amount.value - taken, from->amount.unit};
         addChoice(index, batch, line, *from);
     }
 

@@ -220,6 +220,7 @@ struct PlanInput
     std::shared_ptr<const Layout> layout;         // pins are read from it; never null
     Closeness closeness = Closeness::AsPreferred; // to the starts of the layout
     std::set<std::string> held{}; // tasks that stay where the layout has them, this time only
+    IngredientBook ingredients{}; // what ingredients contain, the user's own first
 };
 
 /// BadInput with one sentence a fault if occasion, kitchen or a recipe has faults.

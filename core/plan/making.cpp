@@ -49,7 +49,7 @@ void lineUp(std::vector<MakingVariant>& variants)
 
 std::vector<MakingVariant> variantsOf(const Dish& dish, const Recipe& recipe,
                                       const std::vector<Helping>& helpings,
-                                      const RecipeTable& recipes)
+                                      const RecipeTable& recipes, const IngredientBook& ingredients)
 {
     std::vector<MakingVariant> variants;
     for (const MixEntry& entry : dish.mix) {
@@ -70,7 +70,7 @@ std::vector<MakingVariant> variantsOf(const Dish& dish, const Recipe& recipe,
         variant.name = std::ranges::find(recipe.variants, entry.variant, &Variant::id)->name;
         variant.portions = {Portions{0}, entry.portions};
         variant.recipe = *std::move(resolved);
-        variant.contains = contentsOf(recipe, entry.variant, recipes).contains;
+        variant.contains = contentsOf(recipe, entry.variant, recipes, ingredients).contains;
         for (const Helping& helping : helpings) {
             if (helping.dish == dish.id && helping.variant == entry.variant) {
                 variant.eaters.push_back(helping.guest);
@@ -91,8 +91,8 @@ Making dishMaking(const PlanInput& input, const Course& course, const Dish& dish
     making.course = &course;
     making.dish = &dish;
     making.cook = dish.cook;
-    making.variants =
-        clearOnesFirst(*input.occasion, variantsOf(dish, *making.recipe, helpings, recipes));
+    making.variants = clearOnesFirst(
+        *input.occasion, variantsOf(dish, *making.recipe, helpings, recipes, input.ingredients));
     lineUp(making.variants);
     narrowMethods(making, dish.methods, *input.layout);
     tellStepsApart(making);
@@ -186,7 +186,8 @@ std::vector<Making> makingsOf(const PlanInput& input)
     std::vector<const Recipe*> usedFirst;
     std::set<RecipeId> visited;
     for (const Course& course : input.occasion->courses) {
-        const std::vector<Helping> helpings = helpingsOf(*input.occasion, course, recipes);
+        const std::vector<Helping> helpings =
+            helpingsOf(*input.occasion, course, recipes, input.ingredients);
         for (const Dish& dish : course.dishes) {
             if (portionsOf(dish) <= Portions{0}) {
                 continue;

@@ -71,6 +71,7 @@ struct Clash
     std::optional<GuestId> guest;
     std::vector<Substance> substances;
     std::vector<std::string> ingredients;
+    std::vector<std::string> labels; // those among them whose label would tell
     bool isMode = false; // OvenTemperature: not the degrees, but fan, grill or off do not agree
     std::optional<FoodIndex> food;          // FoodSafety: which one …
     std::optional<safety::Finding> finding; // … and the rule, with its figures

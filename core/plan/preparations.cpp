@@ -8,67 +8,45 @@ namespace suppertide {
 
 namespace {
 
-enum class Dimension
-{
-    Mass,
-    Volume,
-    Pieces,
-    None
-};
-
-struct Measured
-{
-    Dimension dimension = Dimension::None;
-    Rational value; // g, ml, pieces
-};
-
-Measured measured(const Amount& amount)
-{
-    const Rational teaspoon{5}; // ml, metric kitchen measure (common practice)
-    const Rational tablespoon{15};
-    switch (amount.unit) {
-    case Unit::Gram:
-        return {Dimension::Mass, amount.value};
-    case Unit::Kilogram:
-        return {Dimension::Mass, amount.value * Rational{1000}};
-    case Unit::Millilitre:
-        return {Dimension::Volume, amount.value};
-    case Unit::Litre:
-        return {Dimension::Volume, amount.value * Rational{1000}};
-    case Unit::Teaspoon:
-        return {Dimension::Volume, amount.value * teaspoon};
-    case Unit::Tablespoon:
-        return {Dimension::Volume, amount.value * tablespoon};
-    case Unit::Piece:
-        return {Dimension::Pieces, amount.value};
-    case Unit::Pinch:
-    case Unit::ToTaste:
-        break;
-    }
-    return {};
-}
-
-bool isWeighed(Dimension dimension)
-{
-    return dimension == Dimension::Mass || dimension == Dimension::Volume;
-}
-
-/// How many portions of the preparation make up `wanted`; absent if its yield cannot say. A
+/// `wanted` over `yield`, which are both above 0 or absent: their measures do not compare. A
 /// preparation measured by volume and used by weight counts as water does, 1 g a ml (a sauce or a
-/// custard is near enough for a number of portions; common practice).
+/// custard is near enough for a number of portions; common practice). Of a range, as much as may
+/// be needed.
+std::optional<Rational> shareOf(const Amount& wanted, const Amount& yield)
+{
+    const auto isWeighed = [](const Amount& amount) {
+        const Dimension dimension = dimensionOf(amount.unit);
+        return dimension == Dimension::Mass || dimension == Dimension::Volume;
+    };
+    const bool isComparable = wanted.unit == yield.unit || (isWeighed(wanted) && isWeighed(yield));
+    const Dimension dimension = dimensionOf(wanted.unit);
+    if (!isComparable || dimension == Dimension::Inexact || dimension == Dimension::ToTaste ||
+        yield.value <= Rational{0}) {
+        return std::nullopt;
+    }
+    const Rational share = wanted.most() / yield.value;
+    if (wanted.unit == yield.unit) {
+        return share;
+    }
+    return share * sizeOf(wanted.unit) / sizeOf(yield.unit);
+}
+
+/// How many portions of the preparation make up `wanted`; absent if its yield cannot say.
 std::optional<Portions> portionsFor(const Amount& wanted, const Recipe& preparation)
 {
     if (!preparation.yields) {
         return std::nullopt;
     }
-    const Measured need = measured(wanted);
-    const Measured yield = measured(*preparation.yields);
-    const bool agree = need.dimension == yield.dimension ||
-                       (isWeighed(need.dimension) && isWeighed(yield.dimension));
-    if (need.dimension == Dimension::None || !agree || yield.value <= Rational{0}) {
+    const auto share = shareOf(wanted, *preparation.yields);
+    if (!share) {
         return std::nullopt;
     }
-    return preparation.portions * need.value / yield.value;
+    const Portions portions = preparation.portions * *share;
+    // A US cup of what yields a litre is no number that arithmetic stays short with.
+    constexpr std::int64_t finest = 10'000;
+    return portions.denominator() <= finest
+               ? portions
+               : Portions{(portions * Rational{finest}).ceiled(), finest};
 }
 
 /// A use of the preparation by a batch, and how many of its portions that takes.
@@ -249,15 +227,7 @@ std::string freeKey(const Recipe& recipe, const std::vector<Making>& makings)
 Amount amountFor(const IngredientLine& line, const Recipe& recipe, const Portions& batch,
                  const Portions& all)
 {
-    switch (line.scaling) {
-    case Scaling::PerPortion:
-        return scaled(line.amount, batch / recipe.portions);
-    case Scaling::Fixed:
-        return scaled(line.amount, batch / all);
-    case Scaling::PerBatch:
-        return line.amount;
-    }
-    return line.amount;
+    return amountIn({recipe.portions, all, batch}, line.amount, line.scaling);
 }
 
 std::vector<RecipeId> preparationsOf(const Recipe& recipe, const VariantId& variant)
@@ -300,7 +270,8 @@ std::optional<Making> preparationFor(const Recipe& recipe, const std::vector<Mak
     variant.name = recipe.variants.front().name;
     variant.portions = {Portions{0}, portions};
     variant.recipe = *resolve(recipe, variant.id);
-    variant.contains = contentsOf(recipe, variant.id, recipeTable(input)).contains;
+    variant.contains =
+        contentsOf(recipe, variant.id, recipeTable(input), input.ingredients).contains;
     making.variants.push_back(std::move(variant));
     narrowMethods(making, methodsSaid(making, needs, makings), *input.layout);
     tellStepsApart(making);

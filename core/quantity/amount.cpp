@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 
 namespace suppertide {
 
@@ -25,11 +26,18 @@ std::int64_t asScaleShows(const Rational& value)
     return value < Rational{1000} ? roundedTo(value, 5) : roundedTo(value, 10);
 }
 
-std::string smallAndLarge(const Rational& inSmall, std::string_view small, std::string_view large)
+/// A number and the unit it is shown with, apart, so that a range says the unit once.
+struct Shown
+{
+    std::string number;
+    std::string_view unit;
+};
+
+Shown smallAndLarge(const Rational& inSmall, std::string_view small, std::string_view large)
 {
     const std::int64_t count = asScaleShows(inSmall);
     if (count < 1000) {
-        return fmt::format("{} {}", count, small);
+        return {fmt::format("{}", count), small};
     }
     std::string digits = fmt::format("{}.{:03}", count / 1000, count % 1000);
     while (digits.back() == '0') {
@@ -38,7 +46,7 @@ std::string smallAndLarge(const Rational& inSmall, std::string_view small, std::
     if (digits.back() == '.') {
         digits.pop_back();
     }
-    return fmt::format("{} {}", digits, large);
+    return {digits, large};
 }
 
 /// "2½": whole and quarters, at least a quarter.
@@ -52,67 +60,98 @@ std::string quarters(const Rational& value)
                                            : fmt::format("{}{}", count / 4, part);
 }
 
-} // namespace
-
-std::string_view symbolOf(Unit unit)
+/// "⅓" where a third is nearer than any quarter: cups come in thirds too.
+std::string thirdsOrQuarters(const Rational& value)
 {
-    switch (unit) {
-    case Unit::Gram:
-        return "g";
-    case Unit::Kilogram:
-        return "kg";
-    case Unit::Millilitre:
-        return "ml";
-    case Unit::Litre:
-        return "l";
-    case Unit::Teaspoon:
-        return "tsp";
-    case Unit::Tablespoon:
-        return "tbsp";
-    case Unit::Piece:
-        return "piece";
-    case Unit::Pinch:
-        return "pinch";
-    case Unit::ToTaste:
-        return "to taste";
+    const auto off = [&value](std::int64_t parts) {
+        const Rational part{parts};
+        const Rational rest = Rational{(value * part).rounded()} / part - value;
+        return rest < Rational{0} ? Rational{0} - rest : rest;
+    };
+    const std::int64_t thirds = (value * Rational{3}).rounded();
+    if (off(4) <= off(3) || thirds % 3 == 0) {
+        return quarters(value);
     }
-    return "";
+    const std::string_view part = thirds % 3 == 1 ? "⅓" : "⅔";
+    return thirds / 3 == 0 ? std::string(part) : fmt::format("{}{}", thirds / 3, part);
 }
 
-std::optional<Unit> findUnit(std::string_view symbol)
+bool isShownAsOnScale(Unit unit)
 {
-    const auto found = std::ranges::find(allUnits, symbol, symbolOf);
-    return found == allUnits.end() ? std::nullopt : std::optional{*found};
+    using enum Unit;
+    constexpr std::array metric{Gram, Kilogram, Millilitre, Centilitre, Decilitre, Litre};
+    return std::ranges::find(metric, unit) != metric.end();
+}
+
+Shown shown(const Rational& value, Unit unit)
+{
+    if (isShownAsOnScale(unit)) {
+        const bool isMass = dimensionOf(unit) == Dimension::Mass;
+        return smallAndLarge(value * sizeOf(unit), isMass ? "g" : "ml", isMass ? "kg" : "l");
+    }
+    if (unit == Unit::Piece) {
+        return {quarters(value), ""};
+    }
+    const bool isCup = unit == Unit::UsCup || unit == Unit::MetricCup;
+    return {isCup ? thirdsOrQuarters(value) : quarters(value),
+            value > Rational{1} ? pluralOf(unit) : symbolOf(unit)};
+}
+
+std::string joined(const std::string& number, std::string_view unit)
+{
+    return unit.empty() ? number : fmt::format("{} {}", number, unit);
+}
+
+} // namespace
+
+bool isPossible(const Amount& amount)
+{
+    return amount.value >= Rational{0} && (!amount.upTo || *amount.upTo > amount.value);
 }
 
 Amount scaled(const Amount& amount, const Rational& factor)
 {
-    return {amount.value * factor, amount.unit};
+    Amount result{amount.value * factor, amount.unit};
+    // No portions take none: that is no range.
+    if (amount.upTo && factor > Rational{0}) {
+        result.upTo = *amount.upTo * factor;
+    }
+    return result;
+}
+
+std::optional<Amount> inUnit(const Amount& amount, Unit unit)
+{
+    if (amount.unit == unit) {
+        return amount;
+    }
+    if (!isConvertible(amount.unit, unit)) {
+        return std::nullopt;
+    }
+    const Rational factor = sizeOf(amount.unit) / sizeOf(unit);
+    Amount result{amount.value * factor, unit};
+    if (amount.upTo) {
+        result.upTo = *amount.upTo * factor;
+    }
+    return result;
 }
 
 std::string toText(const Amount& amount)
 {
-    switch (amount.unit) {
-    case Unit::Gram:
-        return smallAndLarge(amount.value, "g", "kg");
-    case Unit::Kilogram:
-        return smallAndLarge(amount.value * Rational{1000}, "g", "kg");
-    case Unit::Millilitre:
-        return smallAndLarge(amount.value, "ml", "l");
-    case Unit::Litre:
-        return smallAndLarge(amount.value * Rational{1000}, "ml", "l");
-    case Unit::Teaspoon:
-    case Unit::Tablespoon:
-        return fmt::format("{} {}", quarters(amount.value), symbolOf(amount.unit));
-    case Unit::Piece:
-        return quarters(amount.value);
-    case Unit::Pinch:
-        return amount.value > Rational{1} ? fmt::format("{} pinches", quarters(amount.value))
-                                          : "a pinch";
-    case Unit::ToTaste:
+    if (amount.unit == Unit::ToTaste) {
         return "to taste";
     }
-    return {};
+    const Shown low = shown(amount.value, amount.unit);
+    const Shown high = shown(amount.most(), amount.unit);
+    if (low.number != high.number || low.unit != high.unit) {
+        const bool isSameUnit = low.unit == high.unit || !isShownAsOnScale(amount.unit);
+        return isSameUnit ? joined(fmt::format("{}–{}", low.number, high.number), high.unit)
+                          : fmt::format("{} – {}", joined(low.number, low.unit),
+                                        joined(high.number, high.unit));
+    }
+    if (dimensionOf(amount.unit) == Dimension::Inexact && amount.value <= Rational{1}) {
+        return fmt::format("a {}", symbolOf(amount.unit));
+    }
+    return joined(low.number, low.unit);
 }
 
 } // namespace suppertide

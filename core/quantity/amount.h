@@ -1,51 +1,44 @@
-// Amount: how much of an ingredient a recipe asks for, exactly, in the recipe's own unit.
+// Amount: how much of an ingredient a recipe asks for, exactly, in the recipe's own unit; also a
+// range ("2–3 tbsp"). What it comes to in other units is core/quantity/conversion; how it is shown
+// in the user's system, core/quantity/kitchen_text.
 #pragma once
 
-#include <array>
 #include <optional>
 #include <string>
 #include <string_view>
 
 #include "core/quantity/rational.h"
+#include "core/quantity/unit.h"
 
 namespace suppertide {
-
-/// Units that a recipe line may use. Piece counts whole things ("2 lemons").
-enum class Unit
-{
-    Gram,
-    Kilogram,
-    Millilitre,
-    Litre,
-    Teaspoon,   // 5 ml, metric kitchen measure (common practice)
-    Tablespoon, // 15 ml, metric kitchen measure (common practice)
-    Piece,
-    Pinch,
-    ToTaste,
-};
-
-inline constexpr std::array allUnits{Unit::Gram,  Unit::Kilogram, Unit::Millilitre,
-                                     Unit::Litre, Unit::Teaspoon, Unit::Tablespoon,
-                                     Unit::Piece, Unit::Pinch,    Unit::ToTaste};
-
-/// "g", "kg", "ml", "l", "tsp", "tbsp", "piece", "pinch", "to taste": as in files and on screen.
-[[nodiscard]] std::string_view symbolOf(Unit unit);
-[[nodiscard]] std::optional<Unit> findUnit(std::string_view symbol);
 
 struct Amount
 {
     Rational value;
     Unit unit = Unit::Gram;
+    std::optional<Rational> upTo = std::nullopt; // of a range, above `value`
+
+    /// What must be there so that the range is covered: its upper end.
+    [[nodiscard]] const Rational& most() const noexcept { return upTo ? *upTo : value; }
+    /// The upper end alone, no range.
+    [[nodiscard]] Amount atMost() const { return {most(), unit}; }
 
     friend bool operator==(const Amount&, const Amount&) = default;
 };
 
-/// Exact: scaling by a and then by b equals scaling by ab.
+/// Not below 0, and a range ends above where it begins.
+[[nodiscard]] bool isPossible(const Amount& amount);
+
+/// Exact: scaling by a and then by b equals scaling by ab, at both ends of a range.
 [[nodiscard]] Amount scaled(const Amount& amount, const Rational& factor);
 
-/// For reading: "1.2 kg", "235 g", "2½ tbsp", "a pinch", "3". Grams and millilitres round to what
-/// a kitchen scale shows (1 below 100, 5 below 1000, 10 above); spoons and pieces to a quarter,
-/// but never to nothing.
+/// The same in another unit, exactly; absent if the two do not convert. Between metric and
+/// customary units the fraction grows long: round before doing sums with it.
+[[nodiscard]] std::optional<Amount> inUnit(const Amount& amount, Unit unit);
+
+/// For reading, in the amount's own unit: "1.2 kg", "235 g", "2½ tbsp", "a pinch", "3",
+/// "2–3 cloves". Grams and millilitres round to what a kitchen scale shows (1 below 100, 5 below
+/// 1000, 10 above); all else to a quarter, cups also to a third, but never to nothing.
 [[nodiscard]] std::string toText(const Amount& amount);
 
 } // namespace suppertide

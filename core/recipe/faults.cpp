@@ -95,7 +95,7 @@ public:
             checkUse(use, place);
         }
         for (const ByProduct& left : step.leaves) {
-            if (left.name.empty() || left.amount.value < Rational{0}) {
+            if (left.name.empty() || !isPossible(left.amount)) {
                 say(place, "What it leaves has a name and an amount of 0 or more.");
             }
         }
@@ -173,8 +173,13 @@ public:
         if (line.ingredient.empty() && !line.preparation) {
             say(where + "line “" + line.id.text() + "”", "The line names no ingredient.");
         }
-        if (line.amount.value < Rational{0}) {
-            say(where + "line “" + line.ingredient + "”", "An amount cannot be below 0.");
+        const std::string place = where + "line “" + line.ingredient + "”";
+        if (!isPossible(line.amount) || (line.also && !isPossible(*line.also))) {
+            say(place, "An amount cannot be below 0, and a range ends above where it begins.");
+        }
+        if (!isPossible(line.scaling)) {
+            say(place, "With more portions: a power lies from 0 to 1, a batch is for more than 0 "
+                       "portions, a mould has sides of 1 to 150 cm.");
         }
         if (line.preparation && *line.preparation == recipe_) {
             say(where + "line “" + (line.ingredient.empty() ? line.id.text() : line.ingredient) +

@@ -8,9 +8,10 @@
 #include <vector>
 
 #include "core/base/result.h"
-#include "core/food/ingredient_part.h"
+#include "core/food/ingredient.h"
 #include "core/food/substance.h"
 #include "core/recipe/followed_food.h"
+#include "core/recipe/line_scaling.h"
 #include "core/recipe/step.h"
 
 namespace suppertide {
@@ -21,7 +22,9 @@ struct IngredientLine
     std::string ingredient; // "plain flour"
     IngredientPart part = IngredientPart::Whole;
     Amount amount; // at the recipe's portions
-    Scaling scaling = Scaling::PerPortion;
+    /// The same by another measure: "1 tin (400 g)", "2 cups (250 g)"; scaled with it.
+    std::optional<Amount> also;
+    LineScaling scaling;
     std::string note; // "sifted", "at room temperature"
     /// What it contains of what guests may avoid; absent: nobody has said, which is not "nothing".
     std::optional<std::vector<Substance>> contains;
@@ -116,15 +119,20 @@ struct ResolvedRecipe
 [[nodiscard]] Result<ResolvedRecipe> resolve(const Recipe& recipe, const VariantId& variant);
 
 /// What the variant contains of what guests may avoid (methods included, since any may be taken).
-/// `unknown` names the ingredients of which nobody has said.
 struct Contents
 {
     std::vector<Substance> contains; // sorted, each once
+    /// Ingredients of which it is not known what all they contain: it is free from nothing.
     std::vector<std::string> unknown;
+    /// Those among `unknown` of which the label of the very thing would tell.
+    std::vector<std::string> checkLabel;
 
     friend bool operator==(const Contents&, const Contents&) = default;
 };
-[[nodiscard]] Contents contentsOf(const ResolvedRecipe& recipe);
+/// A line that does not itself say what it contains is looked up in `ingredients`. One that says it
+/// has been confirmed by the cook, and is believed.
+[[nodiscard]] Contents contentsOf(const ResolvedRecipe& recipe,
+                                  const IngredientBook& ingredients = IngredientBook{});
 
 /// Something in a recipe that cannot be, with the place in words a cook can find
 /// ("step “Bake”, duration").
@@ -139,7 +147,8 @@ struct RecipeFault
 /// All faults: no name, no variants, ids twice, ties to steps that are not there, drops that hit
 /// nothing, waits in a circle, durations that are negative, out of order or above seven days,
 /// temperatures outside −40…600 °C, amounts below 0, portions of 0 or finer than twelfths, least
-/// above most, a recipe that is its own ingredient. Empty: fit for planning.
+/// above most, a range whose end is not above its start, a recipe that is its own ingredient.
+/// Empty: fit for planning.
 [[nodiscard]] std::vector<RecipeFault> faultsOf(const Recipe& recipe);
 
 /// A range for `portions` instead of the recipe's own number; rounded up to whole minutes.

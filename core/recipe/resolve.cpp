@@ -153,32 +153,4 @@ Result<ResolvedRecipe> resolve(const Recipe& recipe, const VariantId& id)
     return result;
 }
 
-namespace {
-
-void collect(const RecipePart& part, std::set<Substance>& contains, std::set<std::string>& unknown)
-{
-    for (const IngredientLine& line : part.lines) {
-        if (line.contains) {
-            contains.insert(line.contains->begin(), line.contains->end());
-        } else if (!line.preparation) {
-            unknown.insert(line.ingredient);
-        }
-    }
-}
-
-} // namespace
-
-Contents contentsOf(const ResolvedRecipe& recipe)
-{
-    std::set<Substance> contains;
-    std::set<std::string> unknown;
-    collect(recipe.part, contains, unknown);
-    for (const MethodChoice& choice : recipe.methods) {
-        for (const Method& method : choice.methods) {
-            collect(method.part, contains, unknown);
-        }
-    }
-    return {{contains.begin(), contains.end()}, {unknown.begin(), unknown.end()}};
-}
-
 } // namespace suppertide

@@ -23,8 +23,8 @@ using SpanId = Id<struct SpanTag>;
 using MethodChoiceId = Id<struct MethodChoiceTag>;
 using MethodId = Id<struct MethodTag>;
 
-/// How a duration or an amount follows the number of portions. Figures stand for the recipe's own
-/// number of portions.
+/// How a duration, a room or a mass follows the number of portions; amounts of ingredients have
+/// rules of their own (line_scaling.h). Figures stand for the recipe's own number of portions.
 enum class Scaling
 {
     Fixed,      // the same for any number

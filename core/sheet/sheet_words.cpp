@@ -59,21 +59,20 @@ std::string thingOf(const ScaledLine& line)
 std::string withAmount(const ScaledLine& line)
 {
     const std::string amount = toText(line.amount);
-    switch (line.amount.unit) {
-    case Unit::Piece:
+    if (line.amount.unit == Unit::Piece) {
         return isTakenOff(line.part)
                    ? fmt::format("{} of {} {}", partName(line.part), amount, line.ingredient)
                    : fmt::format("{} × {}", amount, thingOf(line));
-    case Unit::Pinch:
+    }
+    switch (dimensionOf(line.amount.unit)) {
+    case Dimension::Count: // "2 cloves of garlic"
+    case Dimension::Inexact:
+    case Dimension::Distance:
         return fmt::format("{} of {}", amount, thingOf(line));
-    case Unit::ToTaste:
+    case Dimension::ToTaste:
         return fmt::format("{} {}", thingOf(line), amount);
-    case Unit::Gram:
-    case Unit::Kilogram:
-    case Unit::Millilitre:
-    case Unit::Litre:
-    case Unit::Teaspoon:
-    case Unit::Tablespoon:
+    case Dimension::Mass:
+    case Dimension::Volume:
         break;
     }
     return fmt::format("{} {}", amount, thingOf(line));

@@ -333,13 +333,26 @@ std::string guestLeftOut(const ClashWords& words)
 
 std::string contentsUnknown(const ClashWords& words)
 {
+    const std::vector<std::string>& labels = words.clash().labels;
     std::vector<std::string> names;
+    std::vector<std::string> labelled;
     for (const std::string& ingredient : words.clash().ingredients) {
-        names.push_back(quoted(ingredient));
+        const bool isLabelled = std::ranges::find(labels, ingredient) != labels.end();
+        (isLabelled ? labelled : names).push_back(quoted(ingredient));
     }
-    return fmt::format("Nobody has said what {} in {} contains, and {} avoids {}.",
-                       names.empty() ? "one thing" : listed(names), words.dish(), words.guest(),
-                       substances(words));
+    std::string text;
+    if (!names.empty() || labelled.empty()) {
+        text = fmt::format("Nobody has said what {} in {} contains, and {} avoids {}.",
+                           names.empty() ? "one thing" : listed(names), words.dish(), words.guest(),
+                           substances(words));
+    }
+    if (!labelled.empty()) {
+        text += fmt::format("{}Check the label of {} in {}: {} avoids {}. Then say in the recipe "
+                            "what it contains.",
+                            text.empty() ? "" : " ", listed(labelled), words.dish(), words.guest(),
+                            substances(words));
+    }
+    return text;
 }
 
 std::string utensils(const ClashWords& words)

@@ -146,6 +146,41 @@ std::string joined(const std::vector<std::string>& words)
     return text;
 }
 
+/// A side of a mould in centimetres, to the millimetre.
+std::optional<Length> takeSide(std::vector<std::string>& words)
+{
+    const auto side = takeFraction(words);
+    const auto millimetres = side ? *side * Rational{10} : Rational{1, 2};
+    return millimetres.isWhole() ? std::optional(Length::ofSmallest(millimetres.numerator()))
+                                 : std::nullopt;
+}
+
+/// "round 24 cm", "square 20 cm", "20 × 30 cm".
+std::optional<LineScaling> mouldOf(std::vector<std::string> words)
+{
+    const std::string shape = words.empty() ? "" : words.front();
+    const bool isNamed = shape == "round" || shape == "square";
+    if (isNamed) {
+        words.erase(words.begin());
+    }
+    const auto first = takeSide(words);
+    auto second = first;
+    if (!isNamed && !words.empty() && (words.front() == "x" || words.front() == "×")) {
+        words.erase(words.begin());
+        second = takeSide(words);
+    } else if (!isNamed) {
+        return std::nullopt;
+    }
+    if (!words.empty() && words.front() == "cm") {
+        words.erase(words.begin());
+    }
+    if (!first || !second || !words.empty()) {
+        return std::nullopt;
+    }
+    return shape == "round" ? ByMould{RoundMould{*first}}
+                            : ByMould{RectangularMould{*first, *second}};
+}
+
 } // namespace
 
 Result<Minutes> readDuration(std::string_view text)
@@ -179,6 +214,22 @@ Result<Rational> readFraction(std::string_view text)
     return *value;
 }
 
+namespace {
+
+/// Takes the other end of a range off the front of `words`: "–3", "- 3", "to 3".
+std::optional<Rational> takeUpperEnd(std::vector<std::string>& words)
+{
+    const bool isJoint =
+        words.size() > 1 && (words.front() == "-" || words.front() == "–" || words.front() == "to");
+    if (!isJoint || !figureOf(words[1])) {
+        return std::nullopt;
+    }
+    words.erase(words.begin());
+    return takeFraction(words);
+}
+
+} // namespace
+
 Result<Amount> readAmount(std::string_view text)
 {
     std::vector<std::string> words = wordsOf(withPlainFractions(text));
@@ -190,16 +241,58 @@ Result<Amount> readAmount(std::string_view text)
         words.front() = "1";
     }
     const auto value = takeFraction(words);
-    std::string symbol = joined(words);
-    if (symbol == "pinches") {
-        symbol = "pinch";
+    const auto upTo = takeUpperEnd(words);
+    const std::string symbol = joined(words);
+    const auto unit = symbol.empty() ? std::optional(Unit::Piece) : findUnitWord(symbol);
+    if (!value || !unit || *unit == Unit::ToTaste || (upTo && *upTo <= *value)) {
+        return unreadable(text, "“1.2 kg”, “250 ml”, “2 1/2 tbsp”, “1 US cup”, “2–3 cloves”, “3” "
+                                "or “to taste”");
     }
-    const auto unit =
-        symbol.empty() || symbol == "pieces" ? std::optional(Unit::Piece) : findUnit(symbol);
-    if (!value || !unit || *unit == Unit::ToTaste) {
-        return unreadable(text, "“1.2 kg”, “250 ml”, “2 1/2 tbsp”, “3” or “to taste”");
+    return Amount{*value, *unit, upTo};
+}
+
+Result<LineScaling> readLineScaling(std::string_view text)
+{
+    const std::vector<std::string> given = wordsOf(withPlainFractions(text));
+    const auto after =
+        [&given](const std::vector<std::string>& first) -> std::optional<std::vector<std::string>> {
+        if (given.size() < first.size() || !std::equal(first.begin(), first.end(), given.begin())) {
+            return std::nullopt;
+        }
+        return std::vector<std::string>(given.begin() + static_cast<std::ptrdiff_t>(first.size()),
+                                        given.end());
+    };
+    const std::string whole = joined(given);
+    if (whole.empty() || whole == "in proportion") {
+        return LineScaling{InProportion{}};
     }
-    return Amount{*value, *unit};
+    if (whole == "the same" || whole == "fixed") {
+        return LineScaling{SameForAny{}};
+    }
+    if (whole == "per batch") {
+        return LineScaling{EachBatch{}};
+    }
+    if (whole == "square root") {
+        return LineScaling{ByPower{}};
+    }
+    std::optional<LineScaling> rule;
+    if (auto words = after({"per", "batch", "of"})) {
+        if (const auto portions = takeFraction(*words); portions && words->empty()) {
+            rule = EachBatch{*portions};
+        }
+    } else if (words = after({"power"}); words) {
+        if (const auto exponent = takeFraction(*words); exponent && words->empty()) {
+            rule = ByPower{*exponent};
+        }
+    } else if (words = after({"mould"}); words) {
+        rule = mouldOf(*words);
+    }
+    if (!rule || !isPossible(*rule)) {
+        return unreadable(text, "“in proportion”, “the same”, “per batch”, “per batch of 6”, "
+                                "“square root”, “power 3/4”, “mould round 24 cm” or “mould 20 × 30 "
+                                "cm”");
+    }
+    return *rule;
 }
 
 Result<Litres> readLitres(std::string_view text)
@@ -251,21 +344,42 @@ std::string fieldText(const Rational& fraction)
 
 std::string fieldText(const Amount& amount)
 {
-    switch (amount.unit) {
-    case Unit::ToTaste:
+    if (amount.unit == Unit::ToTaste) {
         return "to taste";
-    case Unit::Piece:
-        return fieldText(amount.value);
-    case Unit::Gram:
-    case Unit::Kilogram:
-    case Unit::Millilitre:
-    case Unit::Litre:
-    case Unit::Teaspoon:
-    case Unit::Tablespoon:
-    case Unit::Pinch:
-        return fmt::format("{} {}", fieldText(amount.value), symbolOf(amount.unit));
     }
-    return {};
+    std::string text = fieldText(amount.value);
+    if (amount.upTo) {
+        text += "–" + fieldText(*amount.upTo);
+    }
+    if (amount.unit == Unit::Piece) {
+        return text;
+    }
+    const bool isMore = amount.most() > Rational{1};
+    return fmt::format("{} {}", text, isMore ? pluralOf(amount.unit) : symbolOf(amount.unit));
+}
+
+namespace {
+
+struct ScalingText
+{
+    std::string operator()(const InProportion& /*rule*/) const { return "in proportion"; }
+    std::string operator()(const SameForAny& /*rule*/) const { return "the same"; }
+    std::string operator()(const EachBatch& rule) const
+    {
+        return rule.portions ? "per batch of " + fieldText(*rule.portions) : "per batch";
+    }
+    std::string operator()(const ByPower& rule) const
+    {
+        return rule == ByPower{} ? "square root" : "power " + fieldText(rule.exponent);
+    }
+    std::string operator()(const ByMould& rule) const { return "mould " + nameOf(rule.mould); }
+};
+
+} // namespace
+
+std::string fieldText(const LineScaling& scaling)
+{
+    return std::visit(ScalingText{}, scaling);
 }
 
 std::string fieldText(Litres room)

@@ -11,6 +11,7 @@
 #include "core/base/result.h"
 #include "core/quantity/amount.h"
 #include "core/quantity/quantity.h"
+#include "core/recipe/line_scaling.h"
 
 namespace suppertide::ui {
 
@@ -18,8 +19,11 @@ namespace suppertide::ui {
 [[nodiscard]] Result<Minutes> readDuration(std::string_view text);
 /// "8", "2.5", "2,5", "2½", "2 1/2", "1/3"; not negative.
 [[nodiscard]] Result<Rational> readFraction(std::string_view text);
-/// A fraction and a unit ("1.2 kg", "2½ tbsp", "3"), "a pinch", "to taste".
+/// A fraction or a range and a unit ("1.2 kg", "2½ tbsp", "2–3 cloves", "3"), "a pinch", "to
+/// taste".
 [[nodiscard]] Result<Amount> readAmount(std::string_view text);
+/// "in proportion", "the same", "per batch of 6", "square root", "power 3/4", "mould round 24 cm".
+[[nodiscard]] Result<LineScaling> readLineScaling(std::string_view text);
 /// "4", "2.5 litres", "2.5 l".
 [[nodiscard]] Result<Litres> readLitres(std::string_view text);
 
@@ -27,6 +31,7 @@ namespace suppertide::ui {
 [[nodiscard]] std::string fieldText(Minutes duration);
 [[nodiscard]] std::string fieldText(const Rational& fraction);
 [[nodiscard]] std::string fieldText(const Amount& amount);
+[[nodiscard]] std::string fieldText(const LineScaling& scaling);
 [[nodiscard]] std::string fieldText(Litres room);
 
 } // namespace suppertide::ui

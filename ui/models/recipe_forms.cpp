@@ -281,7 +281,9 @@ FieldList<IngredientLine> lineForm(const LibraryState& library, const Ingredient
     FieldList<IngredientLine> form(line);
     form.line("ingredient", tr("Ingredient"), &IngredientLine::ingredient)
         .readable("amount", tr("Amount"), &IngredientLine::amount, readAmount)
-        .help(tr("like 400 g, 2½ tbsp, 3, a pinch, to taste"));
+        .help(tr("like 400 g, 2½ tbsp, 1 US cup, 2–3 cloves, 3, a pinch, to taste"))
+        .readable("also", tr("The same by another measure"), &IngredientLine::also, readAmount)
+        .help(tr("like 400 g for 1 tin; may be left empty"));
     form.choice("part", tr("Which part of it"), &IngredientLine::part,
                 {{IngredientPart::Whole, tr("the whole")},
                  {IngredientPart::Zest, tr("zest")},
@@ -294,7 +296,9 @@ FieldList<IngredientLine> lineForm(const LibraryState& library, const Ingredient
                  {IngredientPart::Meat, tr("meat")},
                  {IngredientPart::Peel, tr("peel")},
                  {IngredientPart::Seeds, tr("seeds")}});
-    form.choice("scaling", tr("With more portions"), &IngredientLine::scaling, scalings())
+    form.readable("scaling", tr("With more portions"), &IngredientLine::scaling, readLineScaling)
+        .help(tr("in proportion, the same, per batch, per batch of 6, square root, power 3/4, "
+                 "mould round 24 cm, mould 20 × 30 cm"))
         .line("note", tr("Note"), &IngredientLine::note);
     addContents(form, line);
     addPreparation(form, library, line);

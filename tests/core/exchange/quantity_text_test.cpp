@@ -29,7 +29,8 @@ TEST(QuantityText, RefusesOtherNumbers)
 TEST(QuantityText, ReadsAndWritesAmounts)
 {
     for (const char* text : {"400 g", "1/2 piece", "2 1/2 tbsp", "pinch", "2 pinch", "to taste",
-                             "1 l", "1 ml", "0 g", "1/3 tsp"}) {
+                             "1 l", "1 ml", "0 g", "1/3 tsp", "2-3 clove", "1 1/2-2 US cup",
+                             "2 US tsp", "1 imperial pint", "8 oz", "10 US fl oz", "1-2 pinch"}) {
         const auto amount = parseAmount(text);
         ASSERT_TRUE(amount) << text;
         EXPECT_EQ(amountText(*amount), text);
@@ -37,7 +38,8 @@ TEST(QuantityText, ReadsAndWritesAmounts)
     EXPECT_EQ(amountText(*parseAmount("1.2 kg")), "1 1/5 kg");
     EXPECT_EQ(amountText(*parseAmount("1 pinch")), "pinch");
     for (const char* text :
-         {"", "g", "400", "400g", "400  g", "a piece", "400 G", "3 cups", " g"}) {
+         {"", "g", "400", "400g", "400  g", "a piece", "400 G", "3 cups", "3 cup", " g", "3-2 g",
+          "2-2 g", "-2 g", "2- g", "1-2-3 g", "2 US US cup", "2 - 3 g"}) {
         EXPECT_EQ(parseAmount(text), std::nullopt) << text;
     }
 }

@@ -71,7 +71,32 @@ Amount anyAmount(Random& random)
     if (unit == Unit::ToTaste) {
         return {Rational{0}, unit};
     }
-    return {unit == Unit::Pinch && maybe(random) ? Rational{1} : anyRational(random), unit};
+    Amount amount{unit == Unit::Pinch && maybe(random) ? Rational{1} : anyRational(random), unit};
+    if (random.oneIn(5)) {
+        amount.upTo = amount.value + Rational{random.between(1, 5)};
+    }
+    return amount;
+}
+
+LineScaling anyLineScaling(Random& random)
+{
+    switch (random.between(0, 5)) {
+    case 0:
+        return SameForAny{};
+    case 1:
+        return EachBatch{};
+    case 2:
+        return EachBatch{anyPortions(random)};
+    case 3:
+        return ByPower{Rational{random.between(0, 4), 4}};
+    case 4:
+        return maybe(random)
+                   ? ByMould{RoundMould{Length::ofSmallest(random.between(10, 1500))}}
+                   : ByMould{RectangularMould{Length::ofSmallest(random.between(10, 1500)),
+                                              Length::ofSmallest(random.between(10, 1500))}};
+    default:
+        return InProportion{};
+    }
 }
 
 Celsius anyCelsius(Random& random, int low, int high)
@@ -129,7 +154,10 @@ IngredientLine anyLine(Random& random, const std::string& id)
     line.ingredient = anyText(random);
     line.part = anyOf<IngredientPart>(random);
     line.amount = anyAmount(random);
-    line.scaling = anyOf<Scaling>(random);
+    line.scaling = anyLineScaling(random);
+    if (random.oneIn(4)) {
+        line.also = anyAmount(random);
+    }
     if (maybe(random)) {
         line.note = anyText(random);
         line.contains = someSubstances(random);
