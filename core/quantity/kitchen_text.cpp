@@ -128,6 +128,9 @@ Measured inOunces(const Rational& base)
 {
     const Rational ounce = sizeOf(Unit::Ounce);
     const Rational ounces = base / ounce;
+    if (ounces < Rational{1}) { // scales that show ounces show grams too
+        return onScale(base, Unit::Gram, Unit::Kilogram);
+    }
     const Rational step = ounces < Rational{16}   ? ounce / Rational{4}
                           : ounces < Rational{80} ? ounce / Rational{2}
                                                   : ounce;
@@ -201,7 +204,7 @@ std::string_view nameIn(Unit unit, const Rational& value)
 bool isMetricOnScale(Unit unit)
 {
     return unit == Unit::Gram || unit == Unit::Kilogram || unit == Unit::Millilitre ||
-           unit == Unit::Litre;
+           unit == Unit::Litre || unit == Unit::Centimetre;
 }
 
 std::string numberOf(const Amount& part)

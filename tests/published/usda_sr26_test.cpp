@@ -174,7 +174,13 @@ double gramsOf(const char* number, const std::string& measure)
     if (!food) {
         return 0;
     }
-    const auto found = std::ranges::find(food->weights, measure, &HouseholdWeight::measure);
+    // "0.5 cup" and "1 cup" are rounded by themselves: the whole one is the one that is quoted.
+    auto found = std::ranges::find_if(food->weights, [&measure](const HouseholdWeight& weight) {
+        return weight.measure == measure && weight.amount > 0.99;
+    });
+    if (found == food->weights.end()) {
+        found = std::ranges::find(food->weights, measure, &HouseholdWeight::measure);
+    }
     EXPECT_NE(found, food->weights.end()) << number << ": " << measure;
     return found == food->weights.end()
                ? 0
