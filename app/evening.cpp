@@ -7,6 +7,7 @@
 #include <system_error>
 
 #include "app/library_paths.h"
+#include "core/larder/ingredient_book.h"
 #include "core/store/sqlite_library.h"
 
 namespace suppertide::app {
@@ -162,8 +163,10 @@ Result<PlanInput> planInputOf(const LibraryState& state, const OccasionPtr& reco
             record->occasion.kitchen.text()};
     }
     // Aliasing pointers: parts of a record live as long as the record.
-    return PlanInput{std::shared_ptr<const Occasion>(record, &record->occasion), kitchen->second,
-                     state.recipes, std::shared_ptr<const Layout>(record, &record->layout)};
+    PlanInput input{std::shared_ptr<const Occasion>(record, &record->occasion), kitchen->second,
+                    state.recipes, std::shared_ptr<const Layout>(record, &record->layout)};
+    input.ingredients = ingredientBook(larderOf(state));
+    return input;
 }
 
 ExchangeContent contentWith(const LibraryState& state, OccasionRecord record)

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/larder/ingredient_book.h"
+
 namespace suppertide::ui {
 
 namespace {
@@ -101,9 +103,11 @@ std::optional<PlanInput> planInputOf(const LibraryState& library)
         return std::nullopt;
     }
     // The record keeps both alive: the two pointers share its ownership.
-    return PlanInput{std::shared_ptr<const Occasion>(record, &record->occasion), std::move(kitchen),
-                     cookedRecipes(library, record->occasion),
-                     std::shared_ptr<const Layout>(record, &record->layout)};
+    PlanInput input{std::shared_ptr<const Occasion>(record, &record->occasion), std::move(kitchen),
+                    cookedRecipes(library, record->occasion),
+                    std::shared_ptr<const Layout>(record, &record->layout)};
+    input.ingredients = ingredientBook(larderOf(library));
+    return input;
 }
 
 std::map<RecipeId, const Recipe*> recipesOf(const LibraryState& library)
