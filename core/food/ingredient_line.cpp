@@ -84,11 +84,11 @@ std::size_t findWords(std::string_view text, std::string_view words)
 
 bool isHeading(std::string_view line)
 {
-    if (line.ends_with(':')) {
-        return true;
-    }
     const bool hasFigure =
         std::ranges::any_of(line, [](unsigned char letter) { return std::isdigit(letter) != 0; });
+    if (line.ends_with(':') || (!hasFigure && after(line, "for the"))) {
+        return true;
+    }
     const bool isLoud = std::ranges::none_of(
         line, [](unsigned char letter) { return std::islower(letter) != 0 || letter >= 128; });
     return !hasFigure && isLoud && findIngredient(line) == nullptr;
@@ -331,15 +331,16 @@ private:
     {
         const bool isTinned = result_.amount && (result_.amount->unit == Unit::Tin ||
                                                  result_.amount->unit == Unit::Jar);
-        while (!text.empty() && !isNameItself(text, isTinned)) {
-            const std::size_t length = descriptionAt(text);
+        std::string_view rest = text;
+        while (!rest.empty() && !isNameItself(rest, isTinned)) {
+            const std::size_t length = descriptionAt(rest);
             if (length == 0) {
                 break;
             }
-            note(text.substr(0, length));
-            text = trimmedFront(text.substr(length));
+            rest = trimmedFront(rest.substr(length));
         }
-        return text;
+        note(text.substr(0, text.size() - rest.size()));
+        return rest;
     }
 
     /// "large", "finely chopped", "freshly ground", "ripe but firm"; 0 if it is no description.

@@ -416,11 +416,13 @@ LineQuantity quantityAt(std::string_view text, MeasureSystem system)
 
 std::optional<LoneAmount> loneAmount(std::string_view text, MeasureSystem system)
 {
-    LineQuantity read = QuantityReader(trimmed(text), system, true).read();
+    text = trimmed(text);
+    const auto ofEach = after(text, "each");
+    LineQuantity read = QuantityReader(ofEach.value_or(text), system, true).read();
     if (!read.amount || read.also) {
         return std::nullopt;
     }
-    LoneAmount result{*read.amount, std::move(read.notes), false};
+    LoneAmount result{*read.amount, std::move(read.notes), ofEach.has_value()};
     std::string_view rest = trimmed(read.rest);
     for (const std::string_view each : {"each", "apiece"}) {
         if (const auto tail = after(rest, each)) {

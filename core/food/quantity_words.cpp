@@ -175,9 +175,20 @@ std::optional<NumberRead> wordNumberAt(std::string_view text)
             return read(*rest, Rational{12}, false);
         }
     }
-    for (const std::string_view words : {"half an", "half a", "half"}) {
+    static constexpr std::array<std::pair<std::string_view, std::pair<int, int>>, 9> shares{{
+        {"half of an", {1, 2}},
+        {"half of a", {1, 2}},
+        {"half an", {1, 2}},
+        {"half a", {1, 2}},
+        {"half", {1, 2}},
+        {"a quarter of a", {1, 4}},
+        {"quarter of a", {1, 4}},
+        {"a third of a", {1, 3}},
+        {"three quarters of a", {3, 4}},
+    }};
+    for (const auto& [words, share] : shares) {
         if (const auto rest = after(text, words)) {
-            return read(*rest, Rational{1, 2}, false);
+            return read(*rest, Rational{share.first, share.second}, false);
         }
     }
     for (const std::string_view words : {"an", "a"}) {

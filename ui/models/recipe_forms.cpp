@@ -2,7 +2,9 @@
 
 #include <QCoreApplication>
 
+#include "core/recipe/read_lines.h"
 #include "ui/models/attention_field.h"
+#include "ui/models/recipe_parts.h"
 #include "ui/models/use_fields.h"
 
 namespace suppertide::ui::recipe {
@@ -243,6 +245,46 @@ QString nameOf(const Step& step)
     return text(!step.text.empty() ? step.text : !step.verb.empty() ? step.verb : step.id.text());
 }
 
+namespace {
+
+/// A field into which ingredient lines are pasted: what is read of them joins the part's lines, and
+/// the field is empty again.
+template <typename Thing>
+void addPaste(FieldList<Thing>& form, RecipePart Thing::*part, std::set<LineId> taken)
+{
+    form.add(FieldList<Thing>::plain("paste", tr("Read ingredient lines"), FieldKind::Paragraph,
+                                     std::string()),
+             [part, taken = std::move(taken)](Thing& thing,
+                                              const FieldValue& value) -> Result<void> {
+                 const std::string& pasted = std::get<std::string>(value);
+                 const auto lines = linesFrom(pasted, systemOf(pasted), taken);
+                 if (lines.empty()) {
+                     return Failure{FailureKind::BadInput,
+                                    "No ingredient could be read. Paste lines like “250 g flour, "
+                                    "sifted”, one to a line.",
+                                    {}};
+                 }
+                 auto& all = (thing.*part).lines;
+                 all.insert(all.end(), lines.begin(), lines.end());
+                 return {};
+             })
+        .help(tr("paste them here, one to a line, as they are written; each becomes an ingredient, "
+                 "and what is not understood stands in its note"));
+}
+
+std::set<LineId> idsOf(const std::vector<const RecipePart*>& parts)
+{
+    std::set<LineId> ids;
+    for (const RecipePart* part : parts) {
+        for (const IngredientLine& line : part->lines) {
+            ids.insert(line.id);
+        }
+    }
+    return ids;
+}
+
+} // namespace
+
 FieldList<Recipe> recipeForm(const Recipe& recipe)
 {
     FieldList<Recipe> form(recipe);
@@ -273,6 +315,7 @@ FieldList<Recipe> recipeForm(const Recipe& recipe)
                  return {};
              })
         .help(tr("for the search, with commas between"));
+    addPaste(form, &Recipe::common, idsOf(partsOf(recipe)));
     return form;
 }
 
@@ -430,6 +473,7 @@ FieldList<Variant> variantForm(const Variant& variant, const RecipePart& common)
              common.lines, [](const IngredientLine& line) { return text(line.ingredient); });
     addTicks(form, "drop-steps", tr("Leaves out of the steps"), variant, &Variant::dropSteps,
              common.steps, [](const Step& step) { return nameOf(step); });
+    addPaste(form, &Variant::adds, idsOf({&common, &variant.adds}));
     return form;
 }
 

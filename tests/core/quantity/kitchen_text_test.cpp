@@ -149,9 +149,10 @@ TEST(KitchenText, ReadBackIsWithinTheStatedRounding)
             const double off = std::abs(readBack(text, system) - stored);
             EXPECT_LE(off, (stored < step ? step : step / 2) * (1 + 1e-6))
                 << amount.value.text() << " " << symbolOf(unit) << " shown as " << text;
-            // A cook would not mind: never a tenth off, but for what is less than a smallest spoon.
+            // A cook would not mind: never more than an eighth of a teaspoon in three quarters of
+            // one.
             if (stored > 3) {
-                EXPECT_LE(off, stored * 0.13) << stored << " shown as " << text;
+                EXPECT_LE(off, stored * 0.17) << stored << " shown as " << text;
             }
             EXPECT_EQ(kitchenText(amount, system), text);
         }

@@ -142,9 +142,21 @@ TEST(Contents, TellWhatNobodyHasSaidFromNothing)
 {
     Recipe recipe = gratin();
     recipe.common.lines[0].contains.reset();
+    recipe.common.lines[0].ingredient = "moon potatoes";
     const Contents contents = contentsOf(*resolve(recipe, VariantId{"plain"}));
-    EXPECT_THAT(contents.unknown, ElementsAre("potatoes"));
+    EXPECT_THAT(contents.unknown, ElementsAre("moon potatoes"));
     EXPECT_THAT(contents.contains, ElementsAre(Substance::Hazelnut));
+}
+
+TEST(Contents, AreLookedUpInTheTableWhereTheLineSaysNothing)
+{
+    Recipe recipe = gratin();
+    recipe.common.lines[0].contains.reset();
+    recipe.common.lines[0].ingredient = "Parmesan";
+    const Contents contents = contentsOf(*resolve(recipe, VariantId{"plain"}));
+    EXPECT_THAT(contents.unknown, IsEmpty());
+    EXPECT_THAT(contents.contains,
+                ElementsAre(Substance::Milk, Substance::Hazelnut, Substance::AnimalRennet));
 }
 
 } // namespace
