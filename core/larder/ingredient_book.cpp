@@ -55,7 +55,7 @@ Ingredient merged(const OwnIngredient& own)
         contain(result, *own.contains);
     }
     if (own.litreWeighs) {
-        result.density = Density{static_cast<int>(own.litreWeighs->smallest() / 1'000'000)};
+        result.density = Density{static_cast<int>(own.litreWeighs->smallest() / 1000)};
         result.sources.density = source;
     }
     if (own.ediblePercent) {
