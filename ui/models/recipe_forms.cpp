@@ -4,6 +4,7 @@
 
 #include "core/recipe/read_lines.h"
 #include "ui/models/attention_field.h"
+#include "ui/models/ingredient_words.h"
 #include "ui/models/recipe_parts.h"
 #include "ui/models/use_fields.h"
 
@@ -323,6 +324,7 @@ FieldList<IngredientLine> lineForm(const LibraryState& library, const Ingredient
 {
     FieldList<IngredientLine> form(line);
     form.line("ingredient", tr("Ingredient"), &IngredientLine::ingredient)
+        .help(ingredientFacts(library, line.ingredient, line.amount, line.part))
         .readable("amount", tr("Amount"), &IngredientLine::amount, readAmount)
         .help(tr("like 400 g, 2½ tbsp, 1 US cup, 2–3 cloves, 3, a pinch, to taste"))
         .readable("also", tr("The same by another measure"), &IngredientLine::also, readAmount)
