@@ -151,21 +151,11 @@ const Wait& wait(const std::vector<Wait>& waits, std::string_view id)
 double massOf(const IngredientLine& line)
 {
     const double value = line.amount.value.toDouble();
-    switch (line.amount.unit) {
-    case Unit::Gram:
-    case Unit::Millilitre:
-        return value;
-    case Unit::Kilogram:
-    case Unit::Litre:
-        return value * 1000;
-    case Unit::Teaspoon:
-        return value * 5;
-    case Unit::Tablespoon:
-        return value * 15;
-    case Unit::Piece:
-        break;
-    case Unit::Pinch:
-    case Unit::ToTaste:
+    const Dimension dimension = dimensionOf(line.amount.unit);
+    if (dimension == Dimension::Mass || dimension == Dimension::Volume) {
+        return value * sizeOf(line.amount.unit).toDouble();
+    }
+    if (line.amount.unit != Unit::Piece) {
         return 0;
     }
     switch (line.part) {
