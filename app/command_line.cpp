@@ -26,6 +26,7 @@ constexpr std::array verbNames{
     VerbName{"check", Verb::Check, 1, 1},
     VerbName{"plan", Verb::Plan, 1, 1},
     VerbName{"print", Verb::Print, 1, 1},
+    VerbName{"shop", Verb::Shop, 1, 1},
     VerbName{"import", Verb::Import, 1, anyNumber},
     VerbName{"export", Verb::Export, 0, 1},
     VerbName{"help", Verb::Help, 0, 0},
@@ -57,6 +58,8 @@ Result<void> takeOption(CommandLine& line, std::string_view name, const std::str
         line.out = value;
     } else if (name == "--pdf") {
         line.pdf = value;
+    } else if (name == "--csv") {
+        line.csv = value;
     } else if (name == "--log") {
         line.logLevels.push_back(value);
     } else if (name == "--seconds") {
@@ -74,8 +77,8 @@ Result<void> takeOption(CommandLine& line, std::string_view name, const std::str
 
 bool takesValue(std::string_view word)
 {
-    static constexpr std::array<std::string_view, 6> options{"--library", "--out",     "--pdf",
-                                                             "--log",     "--seconds", "--paper"};
+    static constexpr std::array<std::string_view, 7> options{
+        "--library", "--out", "--pdf", "--csv", "--log", "--seconds", "--paper"};
     return std::ranges::find(options, word) != options.end();
 }
 
@@ -159,6 +162,7 @@ suppertide plan OCCASION [--seconds S] [--out FILE.json]
                                         plan it; the plan is kept in the library, or in FILE
 suppertide print OCCASION [--pdf FILE] [--paper a4|letter]
                                         the per-hour plan, as text without --pdf
+suppertide shop OCCASION [--csv FILE]   what to buy, as text without --csv
 suppertide import FILE…                 take recipes, kitchens and occasions from files
 suppertide export [OCCASION] --out FILE.json
                                         write the library, or one occasion with its recipes

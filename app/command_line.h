@@ -18,6 +18,7 @@ enum class Verb
     Check,
     Plan,
     Print,
+    Shop,
     Import,
     Export,
     Help,
@@ -38,6 +39,7 @@ struct CommandLine
     std::optional<int> seconds;         // of planning
     std::optional<std::filesystem::path> out;
     std::optional<std::filesystem::path> pdf;
+    std::optional<std::filesystem::path> csv;
     Paper paper = Paper::A4;
     std::vector<std::string> logLevels; // "core.planner=debug"
 

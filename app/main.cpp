@@ -67,6 +67,8 @@ Exit carryOut(const CommandLine& line, const VerbContext& context, int& count, c
         return runPlan(line, context);
     case Verb::Print:
         return runPrint(line, context);
+    case Verb::Shop:
+        return runShop(line, context);
     case Verb::Import:
         return runImport(line, context);
     case Verb::Export:

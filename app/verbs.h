@@ -28,6 +28,7 @@ struct VerbContext
 [[nodiscard]] Exit runCheck(const CommandLine& line, const VerbContext& context);
 [[nodiscard]] Exit runPlan(const CommandLine& line, const VerbContext& context);
 [[nodiscard]] Exit runPrint(const CommandLine& line, const VerbContext& context);
+[[nodiscard]] Exit runShop(const CommandLine& line, const VerbContext& context);
 [[nodiscard]] Exit runImport(const CommandLine& line, const VerbContext& context);
 [[nodiscard]] Exit runExport(const CommandLine& line, const VerbContext& context);
 

@@ -6,6 +6,8 @@
 #include <array>
 #include <set>
 
+#include "core/food/ingredient.h"
+
 namespace suppertide {
 
 namespace {
@@ -157,20 +159,7 @@ void merge(std::vector<Thing>& things, const std::vector<Thing>& added, const Is
 
 std::string ingredientKey(std::string_view name)
 {
-    std::string key;
-    for (const char c : name) {
-        if (c == ' ' || c == '\t' || c == '\n') {
-            if (!key.empty() && key.back() != ' ') {
-                key += ' ';
-            }
-        } else {
-            key += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-        }
-    }
-    if (!key.empty() && key.back() == ' ') {
-        key.pop_back();
-    }
-    return key;
+    return nameKey(name);
 }
 
 const OwnIngredient* findOwn(const Larder& larder, std::string_view name)

@@ -87,7 +87,7 @@ struct Larder
     friend bool operator==(const Larder&, const Larder&) = default;
 };
 
-/// Lower case (Latin letters), one space between words: how ingredients are compared.
+/// How ingredients are compared: as core/food does, without case, accents and plural.
 [[nodiscard]] std::string ingredientKey(std::string_view name);
 
 /// Null if the larder says nothing of it. `name` may be a synonym.

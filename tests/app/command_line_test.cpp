@@ -51,6 +51,8 @@ TEST(CommandLine, NamesTheWordItDoesNotUnderstand)
         {{"plan", "Supper", "--seconds", "five"}, "“five”"},
         {{"print", "Supper", "--paper", "a5"}, "“a5”"},
         {{"print", "Supper", "--pdf"}, "--pdf wants a value"},
+        {{"shop", "Supper", "--csv"}, "--csv wants a value"},
+        {{"shop"}, "shop wants the name of an occasion"},
         {{"--frobnicate"}, "“--frobnicate”"},
         {{"import"}, "at least one file"},
         {{"export", "Supper"}, "--out"},

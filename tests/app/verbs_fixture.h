@@ -49,6 +49,8 @@ protected:
             return runPlan(*line, context);
         case Verb::Print:
             return runPrint(*line, context);
+        case Verb::Shop:
+            return runShop(*line, context);
         case Verb::Import:
             return runImport(*line, context);
         case Verb::Export:

@@ -56,6 +56,33 @@ TEST_F(Verbs, PrintGivesTheHoursAsTextAndAsPdf)
     }
 }
 
+TEST_F(Verbs, ShopGivesTheListAsTextAndAsCsv)
+{
+    importDemo();
+    ASSERT_EQ(run({"shop", supper}), Exit::Done) << err_.str();
+    EXPECT_THAT(out_.str(), HasSubstr("Dry goods, roots and dairy"));
+    EXPECT_THAT(out_.str(), HasSubstr("for Potato gratin"));
+    EXPECT_THAT(out_.str(), HasSubstr("Check the label"));
+    const fs::path csv = file("list.csv");
+    ASSERT_EQ(run({"shop", supper, "--csv", csv.string()}), Exit::Done) << err_.str();
+    std::ifstream stream(csv, std::ios::binary);
+    std::string head;
+    std::getline(stream, head);
+    EXPECT_EQ(head.substr(0, 17), "Trip,Day,Section,");
+    EXPECT_EQ(head.back(), '\r');
+}
+
+TEST_F(Verbs, ShopSaysWhatIsWrongInOneSentence)
+{
+    importDemo();
+    EXPECT_EQ(run({"shop", "No such supper"}), Exit::BadInput);
+    EXPECT_EQ(out_.str(), "");
+    EXPECT_NE(err_.str(), "");
+    EXPECT_EQ(run({"shop", supper, "--csv", (file("missing") / "list.csv").string()}),
+              Exit::BadInput);
+    EXPECT_THAT(err_.str(), HasSubstr("could not be written"));
+}
+
 TEST_F(Verbs, PlanOfAFileIsKeptInTheFileNamed)
 {
     importDemo();

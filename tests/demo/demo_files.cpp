@@ -20,7 +20,7 @@ constexpr double orangeJuiceGrams = 86;
 ExchangeContent readAll()
 {
     ExchangeContent all;
-    for (const std::string_view subfolder : {"recipes", "kitchens", "occasions"}) {
+    for (const std::string_view subfolder : {"recipes", "kitchens", "occasions", "larder"}) {
         for (const fs::path& file : filesIn(subfolder)) {
             auto read = readExchangeFile(file);
             if (!read) {
@@ -29,6 +29,9 @@ ExchangeContent readAll()
             std::ranges::move(read->recipes, std::back_inserter(all.recipes));
             std::ranges::move(read->kitchens, std::back_inserter(all.kitchens));
             std::ranges::move(read->occasions, std::back_inserter(all.occasions));
+            if (read->larder) {
+                all.larder = std::move(read->larder);
+            }
         }
     }
     return all;

@@ -11,7 +11,7 @@ namespace {
 
 TEST(DemoFiles, AreAllReadWithoutAnError)
 {
-    for (const std::string_view subfolder : {"recipes", "kitchens", "occasions"}) {
+    for (const std::string_view subfolder : {"recipes", "kitchens", "occasions", "larder"}) {
         const auto files = filesIn(subfolder);
         EXPECT_FALSE(files.empty()) << subfolder;
         for (const auto& file : files) {

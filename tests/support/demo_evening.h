@@ -19,7 +19,7 @@ namespace suppertide::ui::test {
     static const LibraryState state = [] {
         LibraryState all;
         const std::filesystem::path demo = std::filesystem::path(SUPPERTIDE_SOURCE_DIR) / "demo-db";
-        for (const char* folder : {"recipes", "kitchens", "occasions"}) {
+        for (const char* folder : {"recipes", "kitchens", "occasions", "larder"}) {
             for (const auto& entry : std::filesystem::directory_iterator(demo / folder)) {
                 const auto content = readExchangeFile(entry.path());
                 if (!content) {

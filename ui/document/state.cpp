@@ -130,7 +130,11 @@ ChangeSet changesBetween(const LibraryState& before, const LibraryState& after)
                       before.larder != after.larder};
     changes.isOccasionChanged =
         changes.isOtherOccasion || (after.open && changes.occasions.contains(*after.open));
-    changes.isPlanTouched = changes.isOccasionChanged;
+    // What ingredients contain decides who may eat what, and what is kept clear of what.
+    changes.isPlanTouched =
+        changes.isOccasionChanged ||
+        (changes.isLarderChanged && (larderOf(before).ingredients != larderOf(after).ingredients ||
+                                     larderOf(before).labels != larderOf(after).labels));
     const OccasionPtr record = openOccasion(after);
     if (record && !changes.isPlanTouched) {
         const auto cooked = cookedRecipes(after, record->occasion);

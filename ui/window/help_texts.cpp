@@ -37,7 +37,10 @@ QString tourText()
         "be rehearsed.\n\n"
         "8. The page Temperatures shows how warm each food that is followed is through the whole "
         "plan, against the limits of the rule book that the occasion goes by, and how warm each "
-        "oven is. A double click on a broken rule at the foot opens it at that food.");
+        "oven is. A double click on a broken rule at the foot opens it at that food.\n\n"
+        "9. The page Shopping says what to buy on which trip, what for, and what will be left "
+        "over. "
+        "Space ticks what is bought. What is at home, and what packs cost, is noted there too.");
 }
 
 QString cautionsText()

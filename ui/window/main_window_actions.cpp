@@ -132,6 +132,7 @@ void MainWindow::connectViewActions()
     connect(actions.showKitchen, &QAction::triggered, this, opener(&PageTabs::showKitchen));
     connect(actions.showPerHour, &QAction::triggered, this, opener(&PageTabs::showPerHour));
     connect(actions.showNight, &QAction::triggered, this, opener(&PageTabs::showNight));
+    connect(actions.showShopping, &QAction::triggered, this, opener(&PageTabs::showShopping));
     connect(actions.showTemperatures, &QAction::triggered, this, [this] { showTemperatures({}); });
     connect(parts_->pages, &PageTabs::fillRequested, this, [this](bool fills) {
         parts_->down->setVisible(!fills);

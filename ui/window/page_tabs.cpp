@@ -10,6 +10,7 @@
 #include "ui/pages/night/night_page.h"
 #include "ui/pages/outline/outline_page.h"
 #include "ui/pages/per_hour/per_hour_page.h"
+#include "ui/pages/shopping/shopping_page.h"
 #include "ui/pages/temperatures/temperature_page.h"
 
 namespace suppertide::ui {
@@ -27,7 +28,8 @@ PageTabs::PageTabs(Document& document, OpenPlan& plan, const DishLooks& looks, P
       perHour_(new PerHourPage(prompts, theme, this)),
       nightDesk_(new NightDesk(document, clock, this)),
       night_(new NightPage(*nightDesk_, prompts, theme, this)),
-      temperatures_(new TemperaturePage(theme, this))
+      temperatures_(new TemperaturePage(theme, this)),
+      shopping_(new ShoppingPage(document, prompts, theme, this))
 {
     setObjectName(u"pages"_s);
     setTabPosition(QTabWidget::East);
@@ -45,6 +47,9 @@ PageTabs::PageTabs(Document& document, OpenPlan& plan, const DishLooks& looks, P
     addTab(night_, tr("On the night"));
     temperatures_->setObjectName(u"temperaturePage"_s);
     addTab(temperatures_, tr("Temperatures"));
+    shopping_->setObjectName(u"shoppingPage"_s);
+    addTab(shopping_, tr("Shopping"));
+    connect(shopping_, &ShoppingPage::said, this, &PageTabs::said);
     connect(temperatures_, &TemperaturePage::fillRequested, this, &PageTabs::fillRequested);
     connect(night_, &NightPage::said, this, &PageTabs::said);
     connect(night_, &NightPage::fillRequested, this, &PageTabs::fillRequested);
@@ -79,6 +84,7 @@ void PageTabs::setTheme(const Theme& theme)
     perHour_->setTheme(theme);
     night_->setTheme(theme);
     temperatures_->setTheme(theme);
+    shopping_->setTheme(theme);
     if (recipe_ != nullptr) {
         recipe_->setTheme(theme);
     }
@@ -98,6 +104,7 @@ void PageTabs::refreshSeen()
 {
     refreshPerHour();
     refreshTemperatures();
+    refreshShopping();
 }
 
 void PageTabs::refreshTemperatures()
@@ -112,6 +119,13 @@ void PageTabs::refreshTemperatures()
     } else if (charted_ != plan_.plan()) {
         charted_ = plan_.plan();
         temperatures_->show(charted_, *input);
+    }
+}
+
+void PageTabs::refreshShopping()
+{
+    if (currentWidget() == shopping_ && isOpen_) {
+        shopping_->show(plan_.plan());
     }
 }
 
@@ -183,6 +197,13 @@ void PageTabs::showTemperatures(const std::string& subject)
     setCurrentWidget(temperatures_);
     refreshTemperatures();
     temperatures_->choose(subject);
+}
+
+void PageTabs::showShopping()
+{
+    setCurrentWidget(shopping_);
+    refreshShopping();
+    shopping_->setFocus();
 }
 
 void PageTabs::showRecipe(const QString& recipe)

@@ -17,6 +17,7 @@ class NightDesk;
 class NightPage;
 class OutlinePage;
 class PerHourPage;
+class ShoppingPage;
 class TemperaturePage;
 
 class PageTabs : public QTabWidget
@@ -39,6 +40,7 @@ public:
     void showTemperatures(const std::string& subject = {});
     /// While a step is dragged: how the temperatures would be. Null: the drag has ended.
     void preview(const PlanPtr& plan);
+    void showShopping();
     void showRecipe(const QString& recipe);
     [[nodiscard]] PerHourPage& perHour() { return *perHour_; }
     [[nodiscard]] const NightDesk& nightDesk() const { return *nightDesk_; }
@@ -58,6 +60,7 @@ private:
     void refreshSeen();
     void refreshPerHour();
     void refreshTemperatures();
+    void refreshShopping();
 
     Document& document_;
     OpenPlan& plan_;
@@ -70,6 +73,7 @@ private:
     NightDesk* nightDesk_;
     NightPage* night_;
     TemperaturePage* temperatures_;
+    ShoppingPage* shopping_;
     OutlinePage* recipe_ = nullptr;
     bool isOpen_ = true;
     PlanPtr shown_;   // on the per-hour page

@@ -130,6 +130,8 @@ WindowActions::WindowActions(QMenuBar& bar, QUndoStack& undo, QWidget* parent)
     showTemperatures = add(menu, tr("T&emperatures"),
                            tr("How warm each food that is followed is, and each oven, when"),
                            QKeySequence(u"Ctrl+5"_s));
+    showShopping = add(menu, tr("S&hopping"), tr("What to buy on which trip, and what it costs"),
+                       QKeySequence(u"Ctrl+6"_s));
 
     menu = bar.addMenu(tr("&View"));
     zoomIn = add(menu, tr("Look &closer"), tr("More room for each hour"), QKeySequence::ZoomIn);

@@ -52,6 +52,7 @@ struct WindowActions
     QAction* whyHere;
     QAction* showNight;
     QAction* showTemperatures;
+    QAction* showShopping;
     // View
     QAction* zoomIn;
     QAction* zoomOut;

@@ -28,7 +28,7 @@ std::string saidOf(const Larder& larder)
 TEST(Larder, ComparesNamesWhateverTheirCaseAndSpaces)
 {
     EXPECT_EQ(ingredientKey("  Plain \t flour "), "plain flour");
-    EXPECT_EQ(ingredientKey("Ærø CHEESE"), "Ærø cheese");
+    EXPECT_EQ(ingredientKey("garlic cloves"), ingredientKey("Garlic clove"));
     EXPECT_EQ(ingredientKey(" \n"), "");
 }
 

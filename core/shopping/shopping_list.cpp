@@ -1,0 +1,65 @@
+#include "core/shopping/shopping_list.h"
+
+#include <algorithm>
+#include <tuple>
+
+#include "core/shopping/left_overs.h"
+#include "core/shopping/line_writer.h"
+#include "core/shopping/sections.h"
+#include "core/shopping/trip_split.h"
+
+namespace suppertide::shopping {
+
+namespace {
+
+void sortLines(ShoppingList& list, const Larder& larder)
+{
+    const std::size_t noTrip = list.trips.size();
+    std::ranges::stable_sort(list.lines, {}, [&](const ShoppingLine& line) {
+        return std::tuple{line.trip.value_or(noTrip), placeOfSection(line.section, larder),
+                          line.section, ingredientKey(line.ingredient)};
+    });
+}
+
+void addCosts(ShoppingList& list)
+{
+    for (const ShoppingLine& line : list.lines) {
+        if (!line.trip) {
+            continue;
+        }
+        list.cost += line.cost.value_or(0);
+        list.unpriced += line.cost ? 0U : 1U;
+    }
+}
+
+} // namespace
+
+ShoppingList shoppingListOf(const ShoppingInput& input)
+{
+    ShoppingList list;
+    list.occasion = input.evening.occasion->name;
+    list.zone = input.evening.occasion->zone;
+    list.currency = input.larder.currency;
+    Needs needs = needsOf(input.evening, input.plan.get());
+    FactsBook facts(input.larder);
+    list.lines = linesFor(needs.needs, input, facts);
+    list.spare = std::move(needs.spare);
+    list.sentences = std::move(needs.sentences);
+    splitOverTrips(list, input);
+    findUses(list, input, facts);
+    sortLines(list, input.larder);
+    addCosts(list);
+    return list;
+}
+
+Bought withTicked(Bought bought, const ShoppingLine& line, bool isBought)
+{
+    if (isBought) {
+        bought.lines.insert_or_assign(line.key, line.toBuy);
+    } else {
+        bought.lines.erase(line.key);
+    }
+    return bought;
+}
+
+} // namespace suppertide::shopping

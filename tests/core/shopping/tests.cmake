@@ -1,0 +1,1 @@
+suppertide_test(core/shopping DEPENDS core/shopping tests/support/supper)

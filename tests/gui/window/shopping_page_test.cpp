@@ -1,0 +1,131 @@
+// “Shopping” by keyboard and mouse: the list is there, a tick is kept, undone and redone, what is
+// at home and a price are noted, and the list is saved.
+#include <QComboBox>
+#include <QFile>
+#include <QLabel>
+#include <QPushButton>
+#include <QTextBrowser>
+#include <QTreeView>
+
+#include "tests/gui/window/open_window.h"
+#include "ui/models/shopping_items.h"
+#include "ui/pages/outline/outline_page.h"
+#include "ui/pages/shopping/shopping_page.h"
+
+namespace suppertide::ui {
+namespace {
+
+using namespace Qt::StringLiterals;
+
+class ShoppingPageTest : public test::OpenWindow
+{
+protected:
+    void SetUp() override
+    {
+        OpenWindow::SetUp();
+        QTest::keyClick(window_.get(), Qt::Key_6, Qt::ControlModifier);
+        ASSERT_TRUE(part<QWidget>(u"shoppingPage"_s).isVisible());
+    }
+    [[nodiscard]] QTreeView& list() const { return part<QTreeView>(u"shoppingList"_s); }
+    [[nodiscard]] const ShoppingItems& items() const
+    {
+        return part<ShoppingPage>(u"shoppingPage"_s).items();
+    }
+    [[nodiscard]] const shopping::ShoppingLine& chosen() const
+    {
+        const auto* line = items().lineAt(list().currentIndex());
+        if (line == nullptr) {
+            throw std::logic_error("no line is chosen");
+        }
+        return *line;
+    }
+    /// The first thing to buy, with the arrow keys.
+    void chooseFirst() const
+    {
+        list().setFocus(Qt::TabFocusReason);
+        QTest::keyClick(&list(), Qt::Key_Home);
+        for (int i = 0; i < 9 && items().lineAt(list().currentIndex()) == nullptr; ++i) {
+            QTest::keyClick(&list(), Qt::Key_Down);
+        }
+        ASSERT_NE(items().lineAt(list().currentIndex()), nullptr);
+    }
+    [[nodiscard]] const Bought& bought() const
+    {
+        return openOccasion(document_->library())->bought;
+    }
+};
+
+TEST_F(ShoppingPageTest, ListsWhatToBuyAndSaysWhatItIsFor)
+{
+    ASSERT_FALSE(items().list().lines.empty());
+    chooseFirst();
+    const QString told = part<QTextBrowser>(u"shoppingLine"_s).toPlainText();
+    EXPECT_TRUE(told.contains(QString::fromStdString(chosen().ingredient))) << told.toStdString();
+    EXPECT_TRUE(told.contains(u" for "_s)) << told.toStdString();
+    EXPECT_TRUE(part<QLabel>(u"shoppingSummary"_s).text().contains(u"Check the label"_s));
+}
+
+TEST_F(ShoppingPageTest, KeepsATickAndTakesItBack)
+{
+    chooseFirst();
+    const std::string key = chosen().key;
+    QTest::keyClick(&list(), Qt::Key_Space);
+    EXPECT_TRUE(bought().lines.contains(key));
+    EXPECT_EQ(chosen().key, key);
+    EXPECT_TRUE(chosen().isBought);
+    QTest::keyClick(window_.get(), Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_TRUE(bought().empty());
+    EXPECT_FALSE(chosen().isBought);
+    QTest::keyClick(window_.get(), Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
+    EXPECT_TRUE(bought().lines.contains(key));
+    close();
+    open();
+    EXPECT_TRUE(bought().lines.contains(key));
+}
+
+TEST_F(ShoppingPageTest, NotesWhatIsAtHomeAndAPrice)
+{
+    chooseFirst();
+    const shopping::ShoppingLine line = chosen();
+    QTest::mouseClick(&part<QPushButton>(u"shoppingAtHome"_s), Qt::LeftButton);
+    ASSERT_EQ(larderOf(document_->library()).stock.size(), 1U);
+    EXPECT_EQ(larderOf(document_->library()).stock[0].ingredient, line.ingredient);
+    EXPECT_EQ(part<OutlinePage>(u"larderPage"_s).selected(), "stock:0");
+    QComboBox& views = part<QComboBox>(u"shoppingViews"_s);
+    QTest::keyClick(&views, Qt::Key_Home);
+    const auto* now = items().lineAt(items().find(line.key));
+    ASSERT_NE(now, nullptr);
+    EXPECT_GT(now->fromHome.value, Rational{0});
+    list().setCurrentIndex(items().find(line.key));
+    QTest::mouseClick(&part<QPushButton>(u"shoppingPrice"_s), Qt::LeftButton);
+    EXPECT_EQ(larderOf(document_->library()).packs.size(), 1U);
+    EXPECT_EQ(part<OutlinePage>(u"larderPage"_s).selected(), "pack:0");
+}
+
+TEST_F(ShoppingPageTest, ShowsEquipmentAndWhatToMeasureOut)
+{
+    QComboBox& views = part<QComboBox>(u"shoppingViews"_s);
+    QTest::keyClick(&views, Qt::Key_End);
+    EXPECT_TRUE(part<QTextBrowser>(u"measuringText"_s).isVisible());
+    EXPECT_TRUE(part<QTextBrowser>(u"measuringText"_s).toPlainText().contains(u"To measure out"_s));
+    QTest::keyClick(&views, Qt::Key_Up);
+    EXPECT_TRUE(part<QTextBrowser>(u"equipmentText"_s).toPlainText().contains(u"Equipment"_s));
+}
+
+TEST_F(ShoppingPageTest, SavesTheListAndAPdf)
+{
+    for (const auto& [button, name, begin] :
+         {std::tuple{u"shoppingSave"_s, "list.csv", QByteArray("Trip,")},
+          std::tuple{u"shoppingSave"_s, "list.txt", QByteArray("Shopping for")},
+          std::tuple{u"shoppingPdf"_s, "list.pdf", QByteArray("%PDF-")}}) {
+        const QString file = folder_.filePath(QString::fromLatin1(name));
+        answers_.file = file;
+        QTest::mouseClick(&part<QPushButton>(button), Qt::LeftButton);
+        QFile written(file);
+        ASSERT_TRUE(written.open(QIODevice::ReadOnly)) << name;
+        EXPECT_TRUE(written.readAll().startsWith(begin)) << name;
+    }
+}
+
+} // namespace
+} // namespace suppertide::ui

@@ -1,0 +1,84 @@
+// ShoppingPage: “Shopping”: what to buy, by trip and section, ticked as it is bought; what each
+// thing is for; what is at home and what things cost; and the lists of equipment and of what to
+// measure out. On paper and as a file.
+#pragma once
+
+#include <QWidget>
+
+#include "core/plan/plan.h"
+#include "ui/document/document.h"
+#include "ui/prompts/prompts.h"
+#include "ui/theme/theme.h"
+
+class QComboBox;
+class QLabel;
+class QPrinter;
+class QPushButton;
+class QStackedWidget;
+class QTextBrowser;
+class QTreeView;
+
+namespace suppertide::ui {
+
+struct Edit;
+class OutlinePage;
+class ShoppingItems;
+
+class ShoppingPage : public QWidget
+{
+    Q_OBJECT
+
+public:
+    /// `document` and `prompts` must outlive this.
+    ShoppingPage(Document& document, Prompts& prompts, const Theme& theme,
+                 QWidget* parent = nullptr);
+
+    void setTheme(const Theme& theme);
+    /// After a change of the document or of the plan, which may be null.
+    void show(const PlanPtr& plan);
+    [[nodiscard]] const ShoppingItems& items() const { return *items_; }
+
+Q_SIGNALS:
+    void said(const QString& words);
+
+private:
+    enum View
+    {
+        List,
+        Larder,
+        Equipment,
+        Measuring
+    };
+
+    void build();
+    QWidget* listView();
+    QWidget* buttons();
+    void showLine();
+    void tick(const QString& key, bool isBought);
+    void goToLarder(const Edit& edit);
+    void take(const Edit& edit);
+    void saveText();
+    void savePdf();
+    void print();
+    [[nodiscard]] QString html() const;
+    void showSummary();
+
+    Document& document_;
+    Prompts& prompts_;
+    PlanPtr plan_;
+    ShoppingItems* items_;
+    OutlinePage* larder_;
+    QLabel* heading_;
+    QLabel* summary_;
+    QComboBox* views_;
+    QStackedWidget* stack_;
+    QTreeView* tree_;
+    QTextBrowser* details_;
+    QTextBrowser* equipment_;
+    QTextBrowser* measuring_;
+    QPushButton* atHome_;
+    QPushButton* price_;
+    QComboBox* paper_;
+};
+
+} // namespace suppertide::ui
