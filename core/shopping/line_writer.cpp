@@ -256,20 +256,6 @@ private:
     std::optional<std::pair<Pack, Rational>> loose_;
 };
 
-/// Compares what was ticked with what there is to buy now.
-void compareWithTick(ShoppingLine& line, const Bought& bought, const IngredientFacts& facts)
-{
-    const auto ticked = bought.lines.find(line.key);
-    if (ticked == bought.lines.end()) {
-        return;
-    }
-    const auto before = measured(ticked->second, line.toBuy.unit, facts);
-    line.isBought = ticked->second == line.toBuy || (before && *before >= line.toBuy.value);
-    if (!line.isBought) {
-        line.boughtBefore = ticked->second;
-    }
-}
-
 /// All lines of one ingredient, with what the larder has of it and knows of its packs.
 class IngredientLines
 {
@@ -301,7 +287,6 @@ public:
                                 "apart.",
                                 toText(lines.back().needed), toText(lines[first].needed)));
             }
-            compareWithTick(lines.back(), input_.bought, facts_);
         }
         for (const StockItem& item : stock) {
             if (!item.isAlwaysThere) {

@@ -21,6 +21,26 @@ void sortLines(ShoppingList& list, const Larder& larder)
     });
 }
 
+/// Compares what was ticked with what there is to buy now.
+void compareWithTick(ShoppingLine& line, const Bought& bought, const Larder& larder)
+{
+    line.isBought = false;
+    line.boughtBefore.reset();
+    const auto ticked = bought.lines.find(line.key);
+    if (ticked == bought.lines.end()) {
+        return;
+    }
+    line.isBought = ticked->second == line.toBuy;
+    if (!line.isBought) {
+        const auto before =
+            measured(ticked->second, line.toBuy.unit, factsOf(line.ingredient, larder));
+        line.isBought = before && *before >= line.toBuy.value;
+    }
+    if (!line.isBought) {
+        line.boughtBefore = ticked->second;
+    }
+}
+
 void addCosts(ShoppingList& list)
 {
     for (const ShoppingLine& line : list.lines) {
@@ -49,6 +69,14 @@ ShoppingList shoppingListOf(const ShoppingInput& input)
     findUses(list, input, facts);
     sortLines(list, input.larder);
     addCosts(list);
+    return withTicks(std::move(list), input.bought, input.larder);
+}
+
+ShoppingList withTicks(ShoppingList list, const Bought& bought, const Larder& larder)
+{
+    for (ShoppingLine& line : list.lines) {
+        compareWithTick(line, bought, larder);
+    }
     return list;
 }
 

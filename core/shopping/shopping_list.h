@@ -87,6 +87,9 @@ struct ShoppingList
 
 [[nodiscard]] ShoppingList shoppingListOf(const ShoppingInput& input);
 
+/// The same list with these ticks: nothing else changes by one.
+[[nodiscard]] ShoppingList withTicks(ShoppingList list, const Bought& bought, const Larder& larder);
+
 /// What to keep when the line is ticked: how much there was to buy.
 [[nodiscard]] Bought withTicked(Bought bought, const ShoppingLine& line, bool isBought);
 

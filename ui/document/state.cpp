@@ -74,6 +74,13 @@ std::map<RecipeId, RecipePtr> cookedRecipes(const LibraryState& library, const O
     return found;
 }
 
+/// A tick on the shopping list plans nothing anew.
+bool isOnlyBought(const OccasionPtr& before, const OccasionPtr& after)
+{
+    return before && after && before->occasion == after->occasion &&
+           before->layout == after->layout && before->progress == after->progress;
+}
+
 } // namespace
 
 OccasionPtr openOccasion(const LibraryState& library)
@@ -132,7 +139,8 @@ ChangeSet changesBetween(const LibraryState& before, const LibraryState& after)
         changes.isOtherOccasion || (after.open && changes.occasions.contains(*after.open));
     // What ingredients contain decides who may eat what, and what is kept clear of what.
     changes.isPlanTouched =
-        changes.isOccasionChanged ||
+        changes.isOtherOccasion ||
+        (changes.isOccasionChanged && !isOnlyBought(openOccasion(before), openOccasion(after))) ||
         (changes.isLarderChanged && (larderOf(before).ingredients != larderOf(after).ingredients ||
                                      larderOf(before).labels != larderOf(after).labels));
     const OccasionPtr record = openOccasion(after);

@@ -16,6 +16,15 @@ QString text(const std::string& words)
     return QString::fromStdString(words);
 }
 
+shopping::ShoppingList withoutTicks(shopping::ShoppingList list)
+{
+    for (shopping::ShoppingLine& line : list.lines) {
+        line.isBought = false;
+        line.boughtBefore.reset();
+    }
+    return list;
+}
+
 QStandardItem* plain(const QString& words)
 {
     auto* item = new QStandardItem(words);
@@ -55,12 +64,7 @@ void ShoppingItems::addLine(QStandardItem* under, std::size_t place)
     }
     if (line.trip) {
         thing->setCheckable(true);
-        thing->setCheckState(line.isBought       ? Qt::Checked
-                             : line.boughtBefore ? Qt::PartiallyChecked
-                                                 : Qt::Unchecked);
-        QFont font = thing->font();
-        font.setStrikeOut(line.isBought);
-        thing->setFont(font);
+        showTick(*thing, line);
     }
     thing->setAccessibleText(line.trip ? tr("%1, %2").arg(thing->text(), buy) : thing->text());
     QStandardItem* price = plain(cost);
@@ -68,8 +72,37 @@ void ShoppingItems::addLine(QStandardItem* under, std::size_t place)
     under->appendRow({thing, plain(buy), price});
 }
 
-void ShoppingItems::show(const shopping::ShoppingList& list)
+void ShoppingItems::showTick(QStandardItem& thing, const shopping::ShoppingLine& line)
 {
+    thing.setCheckState(line.isBought       ? Qt::Checked
+                        : line.boughtBefore ? Qt::PartiallyChecked
+                                            : Qt::Unchecked);
+    QFont font = thing.font();
+    font.setStrikeOut(line.isBought);
+    thing.setFont(font);
+}
+
+void ShoppingItems::showTicks(const QModelIndex& parent)
+{
+    for (int row = 0; row < rowCount(parent); ++row) {
+        const QModelIndex child = index(row, Thing, parent);
+        if (const auto* line = lineAt(child); line != nullptr && line->trip) {
+            showTick(*itemFromIndex(child), *line);
+        }
+        showTicks(child);
+    }
+}
+
+bool ShoppingItems::show(const shopping::ShoppingList& list)
+{
+    if (withoutTicks(list) == withoutTicks(list_)) {
+        // The row that is just being ticked must not be taken away under the view.
+        isShowing_ = true;
+        list_ = list;
+        showTicks({});
+        isShowing_ = false;
+        return false;
+    }
     isShowing_ = true;
     list_ = list;
     removeRows(0, rowCount());
@@ -97,6 +130,7 @@ void ShoppingItems::show(const shopping::ShoppingList& list)
         addLine(section, i);
     }
     isShowing_ = false;
+    return true;
 }
 
 const shopping::ShoppingLine* ShoppingItems::lineAt(const QModelIndex& index) const

@@ -23,7 +23,8 @@ public:
 
     explicit ShoppingItems(QObject* parent = nullptr);
 
-    void show(const shopping::ShoppingList& list);
+    /// Whether the rows were made anew; ticks alone are changed in their place.
+    bool show(const shopping::ShoppingList& list);
     [[nodiscard]] const shopping::ShoppingList& list() const { return list_; }
     /// Null for a trip or section.
     [[nodiscard]] const shopping::ShoppingLine* lineAt(const QModelIndex& index) const;
@@ -36,6 +37,8 @@ Q_SIGNALS:
 private:
     QStandardItem* addHeading(QStandardItem* under, const QString& text);
     void addLine(QStandardItem* under, std::size_t place);
+    static void showTick(QStandardItem& thing, const shopping::ShoppingLine& line);
+    void showTicks(const QModelIndex& parent);
 
     shopping::ShoppingList list_;
     bool isShowing_ = false;

@@ -192,14 +192,11 @@ void ShoppingPage::setTheme(const Theme& theme)
 
 void ShoppingPage::show(const PlanPtr& plan)
 {
-    plan_ = plan;
     const auto* chosen = items_->lineAt(tree_->currentIndex());
     const std::string key = chosen == nullptr ? std::string() : chosen->key;
-    const auto input = shoppingInputOf(document_.library(), plan);
-    const shopping::ShoppingList list =
-        input ? shopping::shoppingListOf(*input) : shopping::ShoppingList{};
-    if (!(list == items_->list())) {
-        items_->show(list);
+    const bool isOtherPlan = plan != plan_;
+    const shopping::ShoppingList list = listNow(plan);
+    if (items_->show(list)) {
         tree_->expandAll();
         if (const QModelIndex again = items_->find(key); again.isValid()) {
             tree_->setCurrentIndex(again);
@@ -207,12 +204,38 @@ void ShoppingPage::show(const PlanPtr& plan)
     }
     showSummary();
     showLine();
+    if (isOtherPlan || !plan) {
+        showPlanLists();
+    }
+}
+
+void ShoppingPage::showPlanLists()
+{
+    const PlanPtr& plan = plan_;
     setHtml(*equipment_,
             plan ? equipmentHtml(shopping::equipmentOf(*plan), plan->formulation->calendar)
                  : tr("There is no plan yet. Put dishes on the menu first."));
     setHtml(*measuring_,
             plan ? miseEnPlaceHtml(shopping::miseEnPlaceOf(*plan), plan->formulation->calendar)
                  : tr("There is no plan yet. Put dishes on the menu first."));
+}
+
+/// A tick changes nothing but itself, and the rest takes longer than a click may.
+shopping::ShoppingList ShoppingPage::listNow(const PlanPtr& plan)
+{
+    const LibraryState& now = document_.library();
+    const OccasionPtr record = openOccasion(now);
+    const OccasionPtr before = openOccasion(made_);
+    const bool isTick = record && before && plan == plan_ && made_.larder == now.larder &&
+                        made_.recipes == now.recipes && made_.kitchens == now.kitchens &&
+                        record->occasion == before->occasion && record->layout == before->layout;
+    made_ = now;
+    plan_ = plan;
+    if (isTick) {
+        return shopping::withTicks(items_->list(), record->bought, larderOf(now));
+    }
+    const auto input = shoppingInputOf(now, plan);
+    return input ? shopping::shoppingListOf(*input) : shopping::ShoppingList{};
 }
 
 void ShoppingPage::showSummary()

@@ -6,6 +6,7 @@
 #include <QWidget>
 
 #include "core/plan/plan.h"
+#include "core/shopping/shopping_list.h"
 #include "ui/document/document.h"
 #include "ui/prompts/prompts.h"
 #include "ui/theme/theme.h"
@@ -62,9 +63,12 @@ private:
     void print();
     [[nodiscard]] QString html() const;
     void showSummary();
+    void showPlanLists();
+    [[nodiscard]] shopping::ShoppingList listNow(const PlanPtr& plan);
 
     Document& document_;
     Prompts& prompts_;
+    LibraryState made_; // that the list was made from, with `plan_`
     PlanPtr plan_;
     ShoppingItems* items_;
     OutlinePage* larder_;
