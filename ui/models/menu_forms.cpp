@@ -1,6 +1,7 @@
 #include "ui/models/menu_forms.h"
 
 #include <QCoreApplication>
+#include <QStringList>
 
 #include <algorithm>
 
@@ -151,6 +152,29 @@ void addDishChoice(FieldList<Course>& form, const LibraryState& library, const O
              });
 }
 
+/// Ingredients with commas between them.
+void addDislikes(FieldList<Guest>& form, const Guest& guest)
+{
+    QStringList words;
+    for (const std::string& word : guest.dislikes) {
+        words << QString::fromStdString(word);
+    }
+    form.add(FieldList<Guest>::plain("dislikes", tr("Would rather not have"), FieldKind::Line,
+                                     words.join(QStringLiteral(", ")).toStdString()),
+             [](Guest& next, const FieldValue& value) -> Result<void> {
+                 next.dislikes.clear();
+                 const auto parts =
+                     QString::fromStdString(std::get<std::string>(value)).split(QLatin1Char(','));
+                 for (const QString& part : parts) {
+                     if (!part.trimmed().isEmpty()) {
+                         next.dislikes.push_back(part.trimmed().toStdString());
+                     }
+                 }
+                 return {};
+             })
+        .help(tr("ingredients, with commas between them"));
+}
+
 } // namespace
 
 std::string dishName(const LibraryState& library, const Dish& dish)
@@ -289,10 +313,13 @@ FieldList<Guest> guestForm(const Guest& guest)
 {
     FieldList<Guest> form(guest);
     form.line("name", tr("Name"), &Guest::name);
+    form.readable("portion", tr("Portion"), &Guest::portion, readFraction)
+        .help(tr("of each dish; 1/2 for a child"));
     form.checks("diets", tr("Diets"), &Guest::diets, named(allDiets));
     form.checks("allergies", tr("Must not eat"), &Guest::allergies, named(allSubstances));
     form.checks("risks", tr("At higher risk"), &Guest::risks, named(allRiskGroups))
         .help(tr("for whom an infection would be worse: no raw egg, rare mince or raw shellfish"));
+    addDislikes(form, guest);
     return form;
 }
 

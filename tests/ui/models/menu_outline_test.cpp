@@ -156,5 +156,21 @@ TEST_F(MenuOutlineTest, ShowsItsRowsAsATree)
     EXPECT_EQ(items.rowCount({}), 0);
 }
 
+TEST_F(MenuOutlineTest, NotesAChildsPortionAndDislikes)
+{
+    const std::string row = RowPath().with("guest", "cal").text();
+    const auto child = outline_.set(library_, row, "portion", std::string("½"));
+    ASSERT_TRUE(child) << child.error().forCook;
+    const auto picky = outline_.set(child->next, row, "dislikes", std::string(" dill , beetroot,"));
+    ASSERT_TRUE(picky) << picky.error().forCook;
+    for (const Guest& guest : openOccasion(picky->next)->occasion.guests) {
+        if (guest.id == GuestId{"cal"}) {
+            EXPECT_EQ(guest.portion, Portions(1, 2));
+            EXPECT_EQ(guest.dislikes, (std::vector<std::string>{"dill", "beetroot"}));
+        }
+    }
+    EXPECT_FALSE(outline_.set(library_, row, "portion", std::string("some")));
+}
+
 } // namespace
 } // namespace suppertide::ui
