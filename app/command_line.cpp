@@ -22,14 +22,10 @@ struct VerbName
 constexpr std::size_t anyNumber = 1'000'000;
 
 constexpr std::array verbNames{
-    VerbName{"demo", Verb::Demo, 0, 0},
-    VerbName{"check", Verb::Check, 1, 1},
-    VerbName{"plan", Verb::Plan, 1, 1},
-    VerbName{"print", Verb::Print, 1, 1},
-    VerbName{"shop", Verb::Shop, 1, 1},
-    VerbName{"import", Verb::Import, 1, anyNumber},
-    VerbName{"export", Verb::Export, 0, 1},
-    VerbName{"help", Verb::Help, 0, 0},
+    VerbName{"demo", Verb::Demo, 0, 0},     VerbName{"check", Verb::Check, 1, 1},
+    VerbName{"plan", Verb::Plan, 1, 1},     VerbName{"print", Verb::Print, 1, 1},
+    VerbName{"shop", Verb::Shop, 1, 1},     VerbName{"import", Verb::Import, 1, anyNumber},
+    VerbName{"export", Verb::Export, 0, 1}, VerbName{"help", Verb::Help, 0, 0},
 };
 
 Failure bad(std::string sentence)
