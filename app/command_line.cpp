@@ -63,6 +63,11 @@ Result<void> takeOption(CommandLine& line, std::string_view name, const std::str
         if (!line.seconds) {
             return bad(fmt::format("--seconds wants a whole number above 0, not “{}”.", value));
         }
+    } else if (name == "--measures") {
+        line.measures = findMeasureSystem(value == "us" ? "US customary" : value);
+        if (!line.measures) {
+            return bad(fmt::format("--measures is metric, us or imperial, not “{}”.", value));
+        }
     } else if (value == "a4" || value == "letter") {
         line.paper = value == "a4" ? Paper::A4 : Paper::Letter;
     } else {
@@ -73,8 +78,8 @@ Result<void> takeOption(CommandLine& line, std::string_view name, const std::str
 
 bool takesValue(std::string_view word)
 {
-    static constexpr std::array<std::string_view, 7> options{
-        "--library", "--out", "--pdf", "--csv", "--log", "--seconds", "--paper"};
+    static constexpr std::array<std::string_view, 8> options{
+        "--library", "--out", "--pdf", "--csv", "--log", "--seconds", "--paper", "--measures"};
     return std::ranges::find(options, word) != options.end();
 }
 
@@ -156,9 +161,15 @@ suppertide demo                         open the window on a fresh copy of the d
 suppertide check OCCASION               list what clashes; exit 0 none, 1 some
 suppertide plan OCCASION [--seconds S] [--out FILE.json]
                                         plan it; the plan is kept in the library, or in FILE
+<<<<<<< HEAD
 suppertide print OCCASION [--pdf FILE] [--paper a4|letter]
                                         the per-hour plan, as text without --pdf
 suppertide shop OCCASION [--csv FILE]   what to buy, as text without --csv
+=======
+suppertide print OCCASION [--pdf FILE] [--paper a4|letter] [--measures metric|us|imperial]
+                                        the per-hour plan, as text without --pdf; amounts as
+                                        the recipes have them, or in those measures
+>>>>>>> 23dc9d4 (Print amounts in the reader's own measures; say where ingredients are kept)
 suppertide import FILE…                 take recipes, kitchens and occasions from files
 suppertide export [OCCASION] --out FILE.json
                                         write the library, or one occasion with its recipes

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/base/result.h"
+#include "core/quantity/kitchen_text.h"
 
 namespace suppertide::app {
 
@@ -41,7 +42,8 @@ struct CommandLine
     std::optional<std::filesystem::path> pdf;
     std::optional<std::filesystem::path> csv;
     Paper paper = Paper::A4;
-    std::vector<std::string> logLevels; // "core.planner=debug"
+    std::optional<MeasureSystem> measures; // of amounts on paper; absent: as the recipes have them
+    std::vector<std::string> logLevels;    // "core.planner=debug"
 
     friend bool operator==(const CommandLine&, const CommandLine&) = default;
 };

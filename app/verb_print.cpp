@@ -25,7 +25,9 @@ Exit runPrint(const CommandLine& line, const VerbContext& context)
         return say(formulation.error(), context);
     }
     const PlanPtr plan = judgePlan(*formulation, *input, layOut(**formulation, *input->layout));
-    const PerHourPlan sheet = perHourPlan(plan, *input);
+    ReadingStyle style;
+    style.measures = line.measures;
+    const PerHourPlan sheet = perHourPlan(plan, *input, style);
     if (!line.pdf) {
         context.out << toText(sheet);
         return Exit::Done;

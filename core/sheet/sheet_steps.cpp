@@ -119,7 +119,7 @@ private:
         step.detail = detail(task, when);
         step.after = after(task);
         for (const ScaledLine& each : source.lines) {
-            step.amounts.push_back(inStyle(amountLine(each), context_.style));
+            step.amounts.push_back(inStyle(amountLine(each, context_.style), context_.style));
         }
         step.cooks = context_.cooksOf(task);
         step.dish = source.dish;

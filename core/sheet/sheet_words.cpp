@@ -56,9 +56,10 @@ std::string thingOf(const ScaledLine& line)
     return isSaid ? line.ingredient : fmt::format("{} {}", line.ingredient, partName(line.part));
 }
 
-std::string withAmount(const ScaledLine& line)
+std::string withAmount(const ScaledLine& line, const ReadingStyle& style)
 {
-    const std::string amount = toText(line.amount);
+    const std::string amount =
+        style.measures ? kitchenText(line.amount, *style.measures) : toText(line.amount);
     if (line.amount.unit == Unit::Piece) {
         return isTakenOff(line.part)
                    ? fmt::format("{} of {} {}", partName(line.part), amount, line.ingredient)
@@ -80,9 +81,9 @@ std::string withAmount(const ScaledLine& line)
 
 } // namespace
 
-std::string amountLine(const ScaledLine& line)
+std::string amountLine(const ScaledLine& line, const ReadingStyle& style)
 {
-    const std::string text = withAmount(line);
+    const std::string text = withAmount(line, style);
     return line.note.empty() ? text : fmt::format("{} ({})", text, line.note);
 }
 

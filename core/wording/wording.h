@@ -6,6 +6,7 @@
 #include <string_view>
 
 #include "core/plan/plan.h"
+#include "core/quantity/kitchen_text.h"
 
 namespace suppertide {
 
@@ -13,7 +14,8 @@ namespace suppertide {
 struct ReadingStyle
 {
     bool fahrenheit = false;
-    bool clock12 = false; // 7:30 pm instead of 19:30
+    bool clock12 = false;                                 // 7:30 pm instead of 19:30
+    std::optional<MeasureSystem> measures = std::nullopt; // absent: as each recipe has its amounts
 };
 
 /// "150 °C", "300 °F".

@@ -35,6 +35,11 @@ TEST(CommandLine, ReadsTheOptionsOfPlanAndPrint)
     const auto print = parseCommandLine({"print", "Supper", "--pdf", "p.pdf", "--paper", "letter"});
     ASSERT_TRUE(print);
     EXPECT_EQ(print->paper, Paper::Letter);
+    EXPECT_EQ(print->measures, std::nullopt);
+    EXPECT_EQ(parseCommandLine({"print", "Supper", "--measures", "us"})->measures,
+              MeasureSystem::UsCustomary);
+    EXPECT_EQ(parseCommandLine({"print", "Supper", "--measures", "imperial"})->measures,
+              MeasureSystem::Imperial);
 }
 
 TEST(CommandLine, NamesTheWordItDoesNotUnderstand)
@@ -50,6 +55,7 @@ TEST(CommandLine, NamesTheWordItDoesNotUnderstand)
         {{"plan", "Supper", "--seconds", "0"}, "“0”"},
         {{"plan", "Supper", "--seconds", "five"}, "“five”"},
         {{"print", "Supper", "--paper", "a5"}, "“a5”"},
+        {{"print", "Supper", "--measures", "cubits"}, "“cubits”"},
         {{"print", "Supper", "--pdf"}, "--pdf wants a value"},
         {{"shop", "Supper", "--csv"}, "--csv wants a value"},
         {{"shop"}, "shop wants the name of an occasion"},

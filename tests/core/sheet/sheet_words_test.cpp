@@ -23,6 +23,18 @@ TEST(AmountLine, SaysAmountThingAndNote)
         "25 g butter (cold, diced)");
 }
 
+TEST(AmountLine, IsInTheMeasuresOfWhoReadsIt)
+{
+    ReadingStyle us;
+    us.measures = MeasureSystem::UsCustomary;
+    EXPECT_EQ(amountLine(line("double cream", Rational{500}, Unit::Millilitre), us),
+              "2 cups + 2 tbsp double cream");
+    EXPECT_EQ(amountLine(line("butter", Rational{25}, Unit::Gram), us), "25 g butter");
+    EXPECT_EQ(amountLine(line("lamb", Rational{2600}, Unit::Gram), us), "5 lb 12 oz lamb");
+    EXPECT_EQ(amountLine(line("egg", Rational{3}, Unit::Piece), us), "3 × egg");
+    EXPECT_EQ(amountLine(line("salt", Rational{0}, Unit::ToTaste), us), "salt to taste");
+}
+
 TEST(AmountLine, SaysWhichPartOfAWhole)
 {
     EXPECT_EQ(amountLine(line("egg", Rational{6}, Unit::Piece, IngredientPart::White)),
