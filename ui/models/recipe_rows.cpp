@@ -6,6 +6,7 @@
 #include "ui/models/recipe_forms.h"
 #include "ui/models/recipe_outline.h"
 #include "ui/models/recipe_parts.h"
+#include "ui/models/usda_figures.h"
 
 namespace suppertide::ui {
 
@@ -403,6 +404,23 @@ std::vector<OutlineRow> RecipeOutline::rows(const LibraryState& library) const
     return there ? RowBuilder(*there).build() : std::vector<OutlineRow>{};
 }
 
+namespace {
+
+/// The ingredient of a line's row; empty for other rows.
+std::string ingredientAt(const Recipe& recipe, const RowPath& path)
+{
+    if (path.kind() != "line") {
+        return {};
+    }
+    Recipe copy = recipe;
+    const recipe::Place place = recipe::placeOf(copy, path);
+    const auto* line =
+        place.part == nullptr ? nullptr : findIn(place.part->lines, LineId{path.idOf("line")});
+    return line == nullptr || line->preparation ? std::string() : line->ingredient;
+}
+
+} // namespace
+
 std::vector<RowCommand> RecipeOutline::commands(const LibraryState& library,
                                                 const std::string& row) const
 {
@@ -446,6 +464,9 @@ std::vector<RowCommand> RecipeOutline::commands(const LibraryState& library,
     if (isThing) {
         result.push_back({removeKey, tr("Delete")});
     }
+    const std::vector<RowCommand> figures =
+        usdaCommands(library, ingredientAt(*find(library), path));
+    result.insert(result.end(), figures.begin(), figures.end());
     return result;
 }
 
@@ -455,6 +476,9 @@ Result<Edit> RecipeOutline::run(const LibraryState& library, const std::string& 
     const RecipePtr there = find(library);
     const RowPath path(row);
     if (there) {
+        if (auto figures = takeUsdaFigures(library, ingredientAt(*there, path), command)) {
+            return *std::move(figures);
+        }
         Recipe recipe = *there;
         const auto select = command.starts_with("add-") ? addTo(recipe, path, command)
                                                         : change(recipe, path, command);

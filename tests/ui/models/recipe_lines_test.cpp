@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "core/larder/larder.h"
 #include "ui/models/ingredient_words.h"
 #include "ui/models/reading.h"
 #include "ui/models/recipe_outline.h"
@@ -78,6 +79,31 @@ TEST(PastedLines, BecomeIngredientsOfTheRecipe)
     ASSERT_NE(paste, fields.end());
     EXPECT_EQ(std::get<std::string>(paste->value), "");
     EXPECT_FALSE(outline.set(library, "recipe", "paste", std::string("For the sauce:\n")));
+}
+
+TEST(UsdaFigures, AreOfferedForWhatIsNotKnownAndKeptAsOnesOwn)
+{
+    const LibraryState library = withOneRecipe();
+    const RecipeOutline outline(RecipeId{"tart"});
+    const auto pasted =
+        outline.set(library, "recipe", "paste", std::string("2 cups salsify\n1 leek\n"));
+    ASSERT_TRUE(pasted);
+    EXPECT_TRUE(
+        std::ranges::none_of(outline.commands(pasted->next, "line:leek"),
+                             [](const RowCommand& each) { return each.key.starts_with("usda:"); }));
+    const auto commands = outline.commands(pasted->next, "line:salsify");
+    const auto offered = std::ranges::find_if(
+        commands, [](const RowCommand& each) { return each.key.starts_with("usda:"); });
+    ASSERT_NE(offered, commands.end());
+    const auto edit = outline.run(pasted->next, "line:salsify", offered->key);
+    ASSERT_TRUE(edit);
+    const OwnIngredient* own = findOwn(larderOf(edit->next), "salsify");
+    ASSERT_NE(own, nullptr);
+    EXPECT_TRUE(own->litreWeighs);
+    EXPECT_FALSE(own->contains);
+    EXPECT_TRUE(
+        ingredientFacts(edit->next, "salsify", {Rational{1}, Unit::UsCup}, IngredientPart::Whole)
+            .contains(QStringLiteral("check the label; this weighs")));
 }
 
 TEST(IngredientFactsOnThePage, SayWhatIsKnownAndWhatIsNot)
