@@ -34,7 +34,8 @@ OvenCostPropagator::OvenCostPropagator(std::vector<Oven> ovens, const OvenProgra
                                        std::vector<PossibleStay> stays, engine::Variable least,
                                        std::int64_t most)
     : ovens_(std::move(ovens)), style_(style), stays_(std::move(stays)), least_(least), most_(most),
-      heat_(ovens_.front(), mostOn), order_(ovens_, stays_, style)
+      heat_(ovens_.front(), mostOn), order_(ovens_, stays_, style),
+      oneSetting_(ovens_.front(), stays_, style)
 {
     beOnWhereItPays(heat_, style);
     for (const Oven& oven : ovens_) {
@@ -192,7 +193,8 @@ std::int64_t OvenCostPropagator::costOfOneSetting(const std::vector<int>& prefer
     return best;
 }
 
-std::int64_t OvenCostPropagator::costOfSettings(const std::vector<std::size_t>& inside) const
+OvenCostPropagator::SettingCosts
+OvenCostPropagator::costOfSettings(const std::vector<std::size_t>& inside) const
 {
     std::vector<int> preferred;
     for (const std::size_t i : inside) {
@@ -202,7 +204,7 @@ std::int64_t OvenCostPropagator::costOfSettings(const std::vector<std::size_t>& 
         }
     }
     if (style_.preferC == 0 || preferred.size() < 2) {
-        return 0;
+        return {0, style_.change};
     }
     std::sort(preferred.begin(), preferred.end());
     std::vector<std::int64_t> best(preferred.size() + 1, 0);
@@ -214,15 +216,22 @@ std::int64_t OvenCostPropagator::costOfSettings(const std::vector<std::size_t>& 
             best[to] = best[to] < 0 ? sum : std::min(best[to], sum);
         }
     }
+    std::int64_t withChange = costOfOneSetting(preferred, 0, preferred.size()) + style_.change;
+    for (std::size_t from = 1; from < preferred.size(); ++from) {
+        withChange = std::min(withChange, best[from] + style_.change +
+                                              costOfOneSetting(preferred, from, preferred.size()));
+    }
     // Each oven begins with a setting that is no change.
     const auto free = static_cast<std::int64_t>(ovens_.size()) - 1;
-    return std::max<std::int64_t>(0, best.back() - style_.change * free);
+    return {std::max<std::int64_t>(0, best.back() - style_.change * free), withChange};
 }
 
 void OvenCostPropagator::note(std::vector<std::size_t> inside)
 {
     if (inside != inside_) {
-        costOfSettings_ = costOfSettings(inside);
+        const SettingCosts settings = costOfSettings(inside);
+        costOfSettings_ = settings.least;
+        costWithChange_ = settings.withChange;
         costOfShares_ = costOfShares(inside);
         inside_ = std::move(inside);
     }
@@ -263,9 +272,15 @@ bool OvenCostPropagator::propagate(Engine& engine)
         }
     }
     note(std::move(inside));
-    const auto raise = [&](std::int64_t cost, const Literals& reasons) {
-        const auto least = static_cast<Bound>(std::min(most_, cost + costOfSettings_));
+    const auto raiseTo = [&](std::int64_t cost, const Literals& reasons) {
+        const auto least = static_cast<Bound>(std::min(most_, cost));
         return trail.least(least_) >= least || engine.imply(atLeast(least_, least), reasons);
+    };
+    const auto raise = [&](std::int64_t cost, const Literals& reasons) {
+        return raiseTo(cost + costOfSettings_, reasons);
+    };
+    const auto raiseJointly = [&](std::int64_t cost, std::int64_t ofOne, const Literals& reasons) {
+        return raiseTo(std::min(ofOne, cost + costWithChange_), reasons);
     };
     if (!raise(costOfShares_, because)) {
         return false;
@@ -276,6 +291,15 @@ bool OvenCostPropagator::propagate(Engine& engine)
     if (!raise(inOrder, why)) {
         return false;
     }
+    if (ovens_.size() == 1 && style_.switchOn == 0) {
+        if (looks_ != order_.looks()) {
+            looks_ = order_.looks();
+            ofOneInOrder_ = oneSetting_.leastInOrder(inside_, trail, inOrder);
+        }
+        if (!raiseJointly(inOrder, ofOneInOrder_, why)) {
+            return false;
+        }
+    }
     if (ovens_.size() > 1 || !isWorthALook(sure, allFixed)) {
         return true;
     }
@@ -284,7 +308,10 @@ bool OvenCostPropagator::propagate(Engine& engine)
         return false;
     }
     because.insert(because.end(), starts.begin(), starts.end());
-    return raise(costOfHeat(begun), because);
+    const std::int64_t heat = costOfHeat(begun);
+    return raise(heat, because) &&
+           (style_.switchOn > 0 || !allFixed ||
+            raiseJointly(heat, oneSetting_.leastFor(inside_, begun, heat), because));
 }
 
 } // namespace suppertide::exact

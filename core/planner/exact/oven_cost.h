@@ -20,6 +20,7 @@
 #include "core/assign/least_heat.h"
 #include "core/assign/oven_program.h"
 #include "core/planner/engine/engine.h"
+#include "core/planner/exact/one_setting.h"
 #include "core/planner/exact/oven_order.h"
 
 namespace suppertide::exact {
@@ -46,7 +47,12 @@ private:
     [[nodiscard]] std::int64_t costBefore(const Oven& oven, const PossibleStay& stay) const;
     [[nodiscard]] bool mayMeet(const PossibleStay& one, const PossibleStay& other) const;
     [[nodiscard]] std::int64_t costOfShares(const std::vector<std::size_t>& inside) const;
-    [[nodiscard]] std::int64_t costOfSettings(const std::vector<std::size_t>& inside) const;
+    struct SettingCosts
+    {
+        std::int64_t least = 0;
+        std::int64_t withChange = 0; // if there is one
+    };
+    [[nodiscard]] SettingCosts costOfSettings(const std::vector<std::size_t>& inside) const;
     [[nodiscard]] std::int64_t costOfOneSetting(const std::vector<int>& preferred, std::size_t from,
                                                 std::size_t to) const;
 
@@ -61,8 +67,12 @@ private:
     std::map<std::vector<std::int64_t>, std::int64_t> switching_;
     LeastHeat heat_; // of the first oven
     OvenOrder order_;
+    std::int64_t looks_ = 0;          // of the order, when last looked at for one setting
+    std::int64_t ofOneInOrder_ = 0;   // what was found then
+    OneSetting oneSetting_;           // of the first oven
     std::vector<std::size_t> inside_; // when last looked at
     std::int64_t costOfSettings_ = 0; // for those
+    std::int64_t costWithChange_ = 0; // the same, of more settings than one
     std::int64_t costOfShares_ = 0;
     std::int64_t sureMinutes_ = 0; // when last looked at
 };

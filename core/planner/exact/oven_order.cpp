@@ -230,6 +230,7 @@ std::int64_t OvenOrder::minutesOn(const std::vector<std::size_t>& inside, const 
     readGaps(trail);
     if (gaps_ != lastGaps_) {
         lastGaps_ = gaps_;
+        ++looks_;
         minutes_ = ovens_.size() == 1 ? ofOneOven() : ofSeveral();
     }
     explain(trail);

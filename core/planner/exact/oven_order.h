@@ -46,6 +46,8 @@ public:
     [[nodiscard]] std::int64_t minutesOn(const std::vector<std::size_t>& inside,
                                          const engine::Trail& trail);
     [[nodiscard]] const engine::Literals& because() const { return because_; }
+    /// Rises whenever the last answer had to be found anew.
+    [[nodiscard]] std::int64_t looks() const { return looks_; }
 
 private:
     static constexpr std::size_t most = 8; // stays that are put in order
@@ -74,6 +76,7 @@ private:
     std::vector<std::int64_t> gaps_; // from each chosen one to each; `never`: the other is first
     std::vector<std::int64_t> lastGaps_;
     std::int64_t minutes_ = 0;
+    std::int64_t looks_ = 0;
     engine::Literals because_;
 };
 
