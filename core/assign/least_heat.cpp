@@ -104,6 +104,9 @@ void LeastHeat::readStays(const std::vector<OvenStay>& stays)
         }
         moments_[begin].on = moments_[begin].on || isOnAtStart(stay);
     }
+    for (Moment& moment : moments_) {
+        moment.on = moment.on && !moment.off;
+    }
 }
 
 /// What each moment must allow for the sake of those after it: a minute warms by no more than the

@@ -218,10 +218,11 @@ std::int64_t OvenOrder::ofSeveral()
 
 std::int64_t OvenOrder::minutesOn(const std::vector<std::size_t>& inside, const Trail& trail)
 {
-    if (inside != inside_ || chosen_.empty()) {
+    if (inside != inside_) {
         inside_ = inside;
         chosen_ = chosenOf(inside);
         lastGaps_.clear();
+        ++looks_;
     }
     if (chosen_.empty()) {
         because_.clear();

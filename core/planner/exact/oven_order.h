@@ -46,7 +46,7 @@ public:
     [[nodiscard]] std::int64_t minutesOn(const std::vector<std::size_t>& inside,
                                          const engine::Trail& trail);
     [[nodiscard]] const engine::Literals& because() const { return because_; }
-    /// Rises whenever the last answer had to be found anew.
+    /// Rises whenever the stays or their times differ from those asked for before.
     [[nodiscard]] std::int64_t looks() const { return looks_; }
 
 private:
