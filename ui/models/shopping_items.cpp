@@ -55,7 +55,10 @@ QStandardItem* ShoppingItems::addHeading(QStandardItem* under, const QString& wo
 void ShoppingItems::addLine(QStandardItem* under, std::size_t place)
 {
     const shopping::ShoppingLine& line = list_.lines[place];
-    QStandardItem* thing = plain(text(line.ingredient));
+    const QString named = text(line.ingredient);
+    // Beside a timeline there is no room for a column more.
+    QStandardItem* thing =
+        plain(line.trip ? tr("%1: %2").arg(named, text(shopping::buyText(line))) : named);
     thing->setData(QVariant::fromValue(static_cast<qulonglong>(place)), placeRole);
     const QString buy = line.trip ? text(shopping::buyText(line)) : QString();
     QString cost;
@@ -66,7 +69,7 @@ void ShoppingItems::addLine(QStandardItem* under, std::size_t place)
         thing->setCheckable(true);
         showTick(*thing, line);
     }
-    thing->setAccessibleText(line.trip ? tr("%1, %2").arg(thing->text(), buy) : thing->text());
+    thing->setAccessibleText(thing->text());
     QStandardItem* price = plain(cost);
     price->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
     under->appendRow({thing, plain(buy), price});

@@ -107,7 +107,9 @@ QString shoppingHtml(const shopping::ShoppingList& list)
 QString lineHtml(const shopping::ShoppingLine& line, const std::string& currency)
 {
     QStringList rows;
-    rows << u"<b>%1</b>"_s.arg(plain(line.ingredient));
+    rows << (line.trip
+                 ? u"<b>%1</b>: %2"_s.arg(plain(line.ingredient), plain(shopping::buyText(line)))
+                 : u"<b>%1</b>"_s.arg(plain(line.ingredient)));
     for (const shopping::ShoppingNeed& need : line.needs) {
         rows << plain(shopping::needText(need, line));
     }

@@ -132,7 +132,7 @@ QWidget* ShoppingPage::listView()
     tree_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     tree_->setFrameShape(QFrame::NoFrame);
     tree_->header()->setSectionResizeMode(ShoppingItems::Thing, QHeaderView::Stretch);
-    tree_->header()->setSectionResizeMode(ShoppingItems::Buy, QHeaderView::ResizeToContents);
+    tree_->setColumnHidden(ShoppingItems::Buy, true);
     tree_->header()->setSectionResizeMode(ShoppingItems::Cost, QHeaderView::ResizeToContents);
     tree_->header()->setStretchLastSection(false);
     auto* notes = new QHBoxLayout;
@@ -247,10 +247,9 @@ void ShoppingPage::showSummary()
     }
     if (list.cost > 0) {
         const QString cost = QString::fromStdString(priceText(list.cost, list.currency));
-        words << (list.unpriced == 0 ? tr("%1 together.").arg(cost)
-                                     : tr("%1 together, without %2 things that have no price.")
-                                           .arg(cost)
-                                           .arg(list.unpriced));
+        words << (list.unpriced == 0
+                      ? tr("%1 together.").arg(cost)
+                      : tr("%1 together; of %2 no price is known.").arg(cost).arg(list.unpriced));
     }
     for (const std::string& sentence : list.sentences) {
         words << QString::fromStdString(sentence);
