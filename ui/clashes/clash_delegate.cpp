@@ -5,6 +5,7 @@
 
 #include "core/plan/plan.h"
 #include "ui/models/clash_items.h"
+#include "ui/timeline/tag_shape.h"
 
 namespace suppertide::ui {
 
@@ -102,7 +103,11 @@ void ClashDelegate::paintTag(QPainter& painter, const QPointF& centre,
     const Severity severity = severityAt(index);
     const Fill& fill = fillOf(theme_, severity);
     const double half = tagSize * theme_.textScale / 2;
-    const QRectF box(centre.x() - half, centre.y() - half, 2 * half, 2 * half);
+    const QString figure = index.data(ClashItems::NumberRole).toString();
+    painter.setFont(theme_.font(TypeRole::SecondaryBold));
+    const double width = painter.fontMetrics().horizontalAdvance(figure);
+    const double side = halfWidth(width, half);
+    const QRectF box(centre.x() - side, centre.y() - half, 2 * side, 2 * half);
     painter.setRenderHint(QPainter::Antialiasing);
     QColor text = fill.textOn;
     switch (severity) {
@@ -110,9 +115,11 @@ void ClashDelegate::paintTag(QPainter& painter, const QPointF& centre,
         painter.fillRect(box, fill.colour);
         break;
     case Severity::Unsafe: {
+        const double figureTop = half + 1; // over the foot
+        const double foot = halfFoot(width, figureTop, 2 * half + 2, half + 2);
         QPainterPath triangle(QPointF(centre.x(), box.top() - 2));
-        triangle.lineTo(box.right() + 2, box.bottom());
-        triangle.lineTo(box.left() - 2, box.bottom());
+        triangle.lineTo(centre.x() + foot, box.bottom());
+        triangle.lineTo(centre.x() - foot, box.bottom());
         triangle.closeSubpath();
         painter.fillPath(triangle, fill.colour);
         break;
@@ -125,11 +132,9 @@ void ClashDelegate::paintTag(QPainter& painter, const QPointF& centre,
         break;
     }
     painter.setRenderHint(QPainter::Antialiasing, false);
-    painter.setFont(theme_.font(TypeRole::SecondaryBold));
     painter.setPen(text);
     const double lower = severity == Severity::Unsafe ? 2 : 0; // a triangle's middle lies lower
-    painter.drawText(box.translated(0, lower), Qt::AlignCenter,
-                     index.data(ClashItems::NumberRole).toString());
+    painter.drawText(box.translated(0, lower), Qt::AlignCenter, figure);
 }
 
 } // namespace suppertide::ui

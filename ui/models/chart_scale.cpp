@@ -110,6 +110,21 @@ DegreeScale degreeScale(double least, double greatest, int most)
     return scale;
 }
 
+DegreeScale fahrenheitScale(double least, double greatest, int most)
+{
+    const auto up = [](double celsius) { return celsius * 1.8 + 32; };
+    const auto down = [](double fahrenheit) { return (fahrenheit - 32) / 1.8; };
+    const DegreeScale scale = degreeScale(up(least), up(greatest), most);
+    return {down(scale.low), down(scale.high), scale.step / 1.8};
+}
+
+std::string tickText(double celsius, bool isFahrenheit, bool hasUnit)
+{
+    const long shown = std::lround(isFahrenheit ? celsius * 1.8 + 32 : celsius);
+    const char* unit = !hasUnit ? "°" : isFahrenheit ? " °F" : " °C";
+    return (shown < 0 ? "−" : "") + std::to_string(std::abs(shown)) + unit;
+}
+
 std::vector<double> spreadLabels(const std::vector<double>& wanted, double height, double top,
                                  double bottom)
 {

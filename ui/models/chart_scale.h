@@ -2,6 +2,7 @@
 // moved within the whole, the ticks of both axes, and labels moved apart. Pure.
 #pragma once
 
+#include <string>
 #include <vector>
 
 #include "core/base/civil_time.h"
@@ -65,6 +66,10 @@ struct DegreeScale
 };
 /// Holds both and some room above; at most `most` steps. Requires least <= greatest, most >= 2.
 [[nodiscard]] DegreeScale degreeScale(double least, double greatest, int most);
+/// The same in °C, with its ticks at round °F.
+[[nodiscard]] DegreeScale fahrenheitScale(double least, double greatest, int most);
+/// "180°", "−4°"; with the unit: "180 °C", "356 °F".
+[[nodiscard]] std::string tickText(double celsius, bool isFahrenheit, bool hasUnit);
 
 /// Middles of labels `height` high, moved as little as the order allows so that none overlaps
 /// another and all lie between top and bottom, as long as there is room for all. Parallel to

@@ -9,6 +9,7 @@
 #include "ui/models/occasion_edits.h"
 #include "ui/models/reading.h"
 #include "ui/models/scene_parts.h"
+#include "ui/timeline/shown_degrees.h"
 
 namespace suppertide::ui {
 
@@ -38,7 +39,9 @@ void refuseOvens(Scene& scene, const Problem& problem, TaskIndex task)
                 continue;
             }
             if (oven.maxC < demand.acceptLow) {
-                lane->refusal = fmt::format("not as hot as {}°", demand.acceptLow);
+                lane->refusal = fmt::format(
+                    "not as hot as {}°",
+                    shownDegrees(Celsius::degrees(demand.acceptLow), scene.isFahrenheit));
             } else if (oven.shelves < demand.shelves) {
                 lane->refusal = fmt::format("has not {} shelves", demand.shelves);
             }

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 
 #include "ui/models/hours_text.h"
+#include "ui/models/oven_warming.h"
 #include "ui/models/physical_fields.h"
 
 namespace suppertide::ui::kitchen {
@@ -33,6 +34,23 @@ void addRate(FieldList<KitchenOven>& form, const char* key, const QString& label
                  return {};
              })
         .help(tr("°C a minute"));
+}
+
+/// "7 min to 120 °C, 14 min to 200 °C"; empty: nobody has measured it.
+void addWarming(FieldList<KitchenOven>& form, const KitchenOven& oven)
+{
+    form.add(FieldList<KitchenOven>::plain("warming", tr("Measured"), FieldKind::Line,
+                                           warmingText(oven.warming)),
+             [](KitchenOven& next, const FieldValue& value) -> Result<void> {
+                 auto warming = readWarming(std::get<std::string>(value));
+                 if (!warming) {
+                     return warming.error();
+                 }
+                 next.warming = std::move(*warming);
+                 return {};
+             })
+        .help(tr("by a thermometer, from cold: 7 min to 120 °C, 14 min to 200 °C; then this "
+                 "counts"));
 }
 
 void addHours(FieldList<KitchenCook>& form, const KitchenCook& cook)
@@ -124,6 +142,7 @@ FieldList<KitchenOven> ovenForm(const KitchenOven& oven)
         .toggle("grill", tr("Grill"), &KitchenOven::hasGrill);
     addRate(form, "heats", tr("Heats up by"), oven.heatMilliCPerMin,
             &KitchenOven::heatMilliCPerMin);
+    addWarming(form, oven);
     addRate(form, "cools", tr("Cools down by"), oven.coolMilliCPerMin,
             &KitchenOven::coolMilliCPerMin);
     return form;

@@ -1,5 +1,6 @@
 #include "ui/models/kitchen_outline.h"
 
+#include "core/night/times_to_learn.h"
 #include "core/plan/step_estimate.h"
 #include "core/wording/wording.h"
 #include "ui/models/hours_text.h"
@@ -15,6 +16,7 @@ constexpr const char* copyKey = "copy";
 constexpr const char* removeKey = "remove";
 constexpr const char* addDayKey = "add-day";
 constexpr const char* forgetKey = "forget";
+constexpr const char* learnKey = "learn:"; // and the id of a proposal
 
 QString text(const std::string& words)
 {
@@ -294,6 +296,33 @@ CivilDate today(const LibraryState& library)
     return date.value_or(CivilDate{2027, 1, 1});
 }
 
+/// What the open occasion's reports have shown, if this is the kitchen in which it was cooked.
+std::vector<TimeTaken> proposals(const LibraryState& library, const Kitchen& kitchen)
+{
+    const OccasionPtr record = openOccasion(library);
+    const auto input = planInputOf(library);
+    if (!record || !input || record->progress.empty() || record->occasion.kitchen != kitchen.id) {
+        return {};
+    }
+    const auto formulation = formulate(*input);
+    return formulation ? timesToLearn(**formulation, record->progress, kitchen)
+                       : std::vector<TimeTaken>{};
+}
+
+Result<Edit> learnFrom(const LibraryState& library, const Kitchen& kitchen, const std::string& id)
+{
+    for (const TimeTaken& time : proposals(library, kitchen)) {
+        if (time.id.text() == id) {
+            Kitchen next = kitchen;
+            next.timesTaken.push_back(time);
+            return Edit{withKitchen(library, std::move(next)),
+                        KitchenOutline::tr("Learn from %1").arg(text(time.name)),
+                        RowPath().with("time", id).text()};
+        }
+    }
+    return gone();
+}
+
 Result<Edit> forgetTimes(const LibraryState& library, const Kitchen& kitchen)
 {
     Kitchen next = kitchen;
@@ -436,7 +465,16 @@ std::vector<RowCommand> KitchenOutline::commands(const LibraryState& library,
         }
         result.push_back({removeKey, tr("Delete")});
     }
-    if (section == "time" && !shownKitchen(library)->timesTaken.empty()) {
+    if (section != "time") {
+        return result;
+    }
+    for (const TimeTaken& time : proposals(library, *shownKitchen(library))) {
+        result.push_back(
+            {learnKey + time.id.text(), tr("Learn: %1 took %2, computed %3")
+                                            .arg(text(time.name), text(durationText(time.taken)),
+                                                 text(durationText(time.computed)))});
+    }
+    if (!shownKitchen(library)->timesTaken.empty()) {
         result.push_back({forgetKey, tr("Forget all")});
     }
     return result;
@@ -496,6 +534,9 @@ Result<Edit> KitchenOutline::run(const LibraryState& library, const std::string&
     }
     if (command == addDayKey) {
         return addDay(library, path, *shown);
+    }
+    if (command.starts_with(learnKey)) {
+        return learnFrom(library, *shown, command.substr(std::string_view(learnKey).size()));
     }
     if (command == forgetKey) {
         return forgetTimes(library, *shown);

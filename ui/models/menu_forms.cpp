@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "core/recipe/temperature_methods.h"
 #include "ui/models/attention_field.h"
 #include "ui/models/occasion_edits.h"
 
@@ -104,7 +105,7 @@ void addVariantPortions(FieldList<Dish>& form, const Recipe& recipe, const Dish&
 
 void addMethods(FieldList<Dish>& form, const Recipe& recipe, const Dish& dish)
 {
-    for (const MethodChoice& choice : recipe.methods) {
+    for (const MethodChoice& choice : choicesOf(recipe)) {
         const std::string key = "method:" + choice.id.text();
         const auto taken = dish.methods.find(choice.id);
         Field field = FieldList<Dish>::plain(

@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "core/base/result.h"
+#include "core/quantity/quantity.h"
 #include "ui/models/edit.h"
 
 namespace suppertide::ui {
@@ -66,7 +67,9 @@ struct Field
     std::vector<FieldOption> options;
     std::int64_t least = 0;
     std::int64_t most = 1000;
-    QString unit;  // after a number: "°C"
+    QString unit; // after a number: "°C"
+    /// Of a temperature: exactly. It may be entered as text too, in tenths of a °C.
+    std::optional<Celsius> celsius;
     QString help;  // how to fill it in
     QString fault; // what is wrong with it now
 

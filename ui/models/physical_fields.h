@@ -16,8 +16,12 @@ FieldList<Thing>& addCelsius(FieldList<Thing>& form, const char* key, const QStr
     field.least = -40;
     field.most = 600;
     field.unit = QStringLiteral("°C");
+    field.celsius = now;
     return form.add(std::move(field), [set](Thing& thing, const FieldValue& value) -> Result<void> {
-        set(thing, Celsius::degrees(static_cast<int>(std::get<std::int64_t>(value))));
+        const auto* tenths = std::get_if<std::string>(&value);
+        set(thing, tenths != nullptr
+                       ? Celsius::tenths(std::stoi(*tenths))
+                       : Celsius::degrees(static_cast<int>(std::get<std::int64_t>(value))));
         return {};
     });
 }

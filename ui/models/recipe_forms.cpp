@@ -5,6 +5,7 @@
 #include "core/recipe/read_lines.h"
 #include "ui/models/attention_field.h"
 #include "ui/models/ingredient_words.h"
+#include "ui/models/other_heats.h"
 #include "ui/models/recipe_parts.h"
 #include "ui/models/use_fields.h"
 
@@ -208,6 +209,21 @@ void addCautions(FieldList<Step>& form)
                  {Caution::Poisonous, tr("a part that is poisonous")}});
 }
 
+void addOtherHeats(FieldList<Step>& form, const Step& step)
+{
+    form.add(FieldList<Step>::plain("other-heats", tr("Or else"), FieldKind::Line,
+                                    otherHeatsText(step)),
+             [](Step& next, const FieldValue& value) -> Result<void> {
+                 auto heats = readOtherHeats(std::get<std::string>(value), next);
+                 if (!heats) {
+                     return heats.error();
+                 }
+                 next.otherHeats = std::move(*heats);
+                 return {};
+             })
+        .help(tr("like 45 min at 180 °C, 75 min at 150 °C; the planner chooses"));
+}
+
 void addSkill(FieldList<Step>& form, const Step& step)
 {
     form.add(FieldList<Step>::plain("skill", tr("Skill"), FieldKind::Line,
@@ -370,6 +386,7 @@ FieldList<Step> stepForm(const Step& step, const RecipePart& part)
         form.duration("oven-in", tr("Putting in takes"), &Step::ovenIn)
             .duration("oven-out", tr("Taking out takes"), &Step::ovenOut)
             .duration("turn", tr("Turned after"), &Step::turnAfter);
+        addOtherHeats(form, step);
     }
     addTicks(form, "lines", tr("Takes"), step, &Step::lines, part.lines,
              [](const IngredientLine& line) { return text(line.ingredient); });

@@ -4,6 +4,7 @@
 
 #include "core/problem/oven_curve.h"
 #include "ui/models/scene_parts.h"
+#include "ui/timeline/shown_degrees.h"
 
 namespace suppertide::ui {
 
@@ -165,7 +166,8 @@ private:
         const DemandSource& source = context_.formulation.ovenDemands[index];
         AskedHeat heat{
             {{when->start, Celsius::degrees(asked)}, {when->end, Celsius::degrees(asked)}},
-            fmt::format("{} asks {}°", inSentence(source.dishName), asked),
+            fmt::format("{} asks {}°", inSentence(source.dishName),
+                        shownDegrees(Celsius::degrees(asked), context_.source.style.fahrenheit)),
             false};
         auto& kind = std::get<OvenLane>(scene_.lanes[*lane].kind);
         if (std::find(kind.asked.begin(), kind.asked.end(), heat) == kind.asked.end()) {

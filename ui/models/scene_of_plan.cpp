@@ -121,6 +121,7 @@ Scene sceneOfPlan(const SceneSource& source)
     const TaskPlaces places(plan);
     const SceneContext context{source, plan, *plan.formulation, plan.formulation->problem, places};
     Scene scene;
+    scene.isFahrenheit = source.style.fahrenheit;
     scene.calendar = plan.formulation->calendar;
     scene.horizon = {planTime(0), context.problem.horizon};
     scene.days = daysOf(scene.calendar, scene.horizon);

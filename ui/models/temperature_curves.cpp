@@ -150,6 +150,15 @@ std::optional<TemperatureView> TemperatureCurves::viewOf(const std::string& key)
     if (std::ranges::find(subjects_, key, &TemperatureSubject::key) == subjects_.end()) {
         return std::nullopt;
     }
+    auto view = knownView(key);
+    if (view) {
+        view->isFahrenheit = style_.fahrenheit;
+    }
+    return view;
+}
+
+std::optional<TemperatureView> TemperatureCurves::knownView(const std::string& key) const
+{
     const Formulation& formulation = *plan_->formulation;
     for (const FoodIndex food : formulation.foods.indices()) {
         if (key == std::string(foodPrefix) + formulation.foods[food].key) {
@@ -226,9 +235,13 @@ void TemperatureCurves::addFindings(FoodIndex food, TemperatureView& view) const
         }
         ++row;
         for (const safety::MinuteSpan& span : clash.finding->counts) {
+            // What a preparation did before it went in is shown at the preparation.
             TemperatureBar bar;
-            bar.from = span.from;
+            bar.from = std::max(span.from, view.from);
             bar.to = span.to;
+            if (bar.to <= bar.from) {
+                continue;
+            }
             bar.label = figureOf(*clash.finding, style_);
             bar.kind = BarKind::Finding;
             bar.row = row;
@@ -237,7 +250,10 @@ void TemperatureCurves::addFindings(FoodIndex food, TemperatureView& view) const
             view.bars.push_back(std::move(bar));
         }
     }
-    if (view.sentences.empty()) {
+    if (const auto why = safety_.notJudged(food)) {
+        view.sentences.push_back(
+            tr("It cannot be judged by the rules of food safety: %1").arg(words(*why)));
+    } else if (view.sentences.empty()) {
         view.sentences.push_back(tr("No rule known to the program is broken."));
     }
     for (const safety::Finding& finding : safety_.findingsOf(food)) {

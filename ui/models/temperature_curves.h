@@ -29,6 +29,7 @@ public:
 private:
     void addFoods();
     void addOvens();
+    [[nodiscard]] std::optional<TemperatureView> knownView(const std::string& key) const;
     [[nodiscard]] TemperatureView foodView(FoodIndex food) const;
     void addFindings(FoodIndex food, TemperatureView& view) const;
 

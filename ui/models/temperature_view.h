@@ -99,9 +99,10 @@ struct TemperatureView
     std::vector<LimitBand> bands;
     std::vector<TemperatureBar> bars;
     std::vector<TemperatureStay> stays;
-    QStringList columns;   // what the six members of a stay are called
-    QStringList sentences; // what breaks a rule, with its source; or that nothing known does
-    QString summary;       // all of it in a few sentences, for who does not see the chart
+    QStringList columns;       // what the six members of a stay are called
+    QStringList sentences;     // what breaks a rule, with its source; or that nothing known does
+    bool isFahrenheit = false; // how the axis is read; the figures of curves are °C all the same
+    QString summary;           // all of it in a few sentences, for who does not see the chart
 
     friend bool operator==(const TemperatureView&, const TemperatureView&) = default;
 };

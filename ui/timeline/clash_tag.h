@@ -8,7 +8,7 @@ namespace suppertide::ui {
 
 class Canvas;
 
-/// Square, triangle or open circle of 16 px around (x, y), with the number in it.
+/// Square, triangle or open circle around (x, y), 16 px high and as wide as the number in it wants.
 void paintTag(Canvas& canvas, double x, double y, int number, ClashSeverity severity);
 
 } // namespace suppertide::ui

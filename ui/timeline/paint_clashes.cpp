@@ -3,11 +3,13 @@
 
 #include "ui/timeline/clash_tag.h"
 #include "ui/timeline/paint_layers.h"
+#include "ui/timeline/tag_shape.h"
 
 namespace suppertide::ui {
 
 namespace {
 
+constexpr double farthest = 20;  // px from a tag's middle that it paints, with three digits
 constexpr double outlineOff = 3; // from the block, so that the outline stands on ground
 
 Stroke outlineStroke(const Canvas& canvas, ClashSeverity severity)
@@ -131,25 +133,28 @@ void paintTag(Canvas& canvas, double x, double y, int number, ClashSeverity seve
     const QString figure = QString::number(number);
     const double scale = std::max(1.0, canvas.theme().textScale);
     const double half = 8 * scale;
+    const double width = canvas.widthOf(figure, TypeRole::ControlBold);
+    const double side = halfWidth(width, half);
     double baseline = canvas.middleBaseline(y - half, y + half, TypeRole::ControlBold);
     QColor ink = role.textOn;
     switch (severity) {
     case ClashSeverity::Impossible:
-        canvas.fill(Box{x - half, y - half, x + half, y + half}.grown(1), halo);
-        canvas.fill({x - half, y - half, x + half, y + half}, role.colour);
+        canvas.fill(Box{x - side, y - half, x + side, y + half}.grown(1), halo);
+        canvas.fill({x - side, y - half, x + side, y + half}, role.colour);
         break;
     case ClashSeverity::Unsafe: {
         // A triangle has room for its number only at its foot.
-        const QPolygonF triangle{{QPointF{x, y - half - scale},
-                                  QPointF{x + half + 2 * scale, y + half},
-                                  QPointF{x - half - 2 * scale, y + half}}};
+        constexpr double figureTop = 9; // over the foot
+        const double foot = halfFoot(width, figureTop * scale, 2 * half + scale, half + 2 * scale);
+        const QPolygonF triangle{{QPointF{x, y - half - scale}, QPointF{x + foot, y + half},
+                                  QPointF{x - foot, y + half}}};
         canvas.polygon(triangle, role.colour);
         canvas.outline(triangle, {halo, 1.2});
         baseline = y + half - 1.6 * scale;
         break;
     }
     case ClashSeverity::Undesirable:
-        canvas.ring(x, y, half - 1, halo, {role.colour, 2});
+        canvas.ring(x, y, side - 1, halo, {role.colour, 2});
         ink = role.colour;
         break;
     }
@@ -160,7 +165,7 @@ void paintTags(const Layer& layer)
 {
     for (const TagPlace& tag : placeTags(layer.scene(), layer.geometry())) {
         if (tag.band == layer.band &&
-            layer.canvas.isDirty(Box{tag.x, tag.y, tag.x, tag.y}.grown(12))) {
+            layer.canvas.isDirty(Box{tag.x, tag.y, tag.x, tag.y}.grown(farthest))) {
             paintTag(layer.canvas, tag.x, tag.y, tag.clash, tag.severity);
         }
     }

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "ui/timeline/paint_layers.h"
+#include "ui/timeline/shown_degrees.h"
 
 namespace suppertide::ui {
 
@@ -47,7 +48,9 @@ void paintOvenScale(const Layer& layer, const LaneBox& box, const OvenLane& oven
         const bool isWanted = degrees >= 100 && (oven.shelves > 1 || degrees % 100 == 0);
         const bool hasRoom = lastFigure - y >= lineHeight && y - 4 >= box.strip.top - 2;
         if (layer.geometry().lanes().showsNotes && isWanted && hasRoom) {
-            scaleFigure(layer, y, QStringLiteral("%1°").arg(degrees));
+            scaleFigure(layer, y,
+                        QStringLiteral("%1°").arg(
+                            shownDegrees(Celsius::degrees(degrees), layer.scene().isFahrenheit)));
             lastFigure = y;
         }
     }

@@ -6,6 +6,7 @@
 
 #include "ui/timeline/heat_path.h"
 #include "ui/timeline/paint_layers.h"
+#include "ui/timeline/shown_degrees.h"
 
 namespace suppertide::ui {
 
@@ -139,7 +140,8 @@ void paintHoldFigures(const Layer& layer, const LaneBox& box, const OvenLane& ov
             x = layer.left(); // a hold that begins left of the view keeps its figure in view
         }
         const double y = Geometry::heatY(box, oven, hold.temperature);
-        const QString figure = QStringLiteral("%1°").arg(hold.temperature.wholeDegrees());
+        const QString figure =
+            QStringLiteral("%1°").arg(shownDegrees(hold.temperature, layer.scene().isFahrenheit));
         const QColor colour = layer.neutral().heatLine;
         if (!setLabel(layer, box, room, x + 3, y - 5, figure, TypeRole::LabelBold, colour,
                       TextSide::RightOf)) {

@@ -218,6 +218,7 @@ struct Scene
     std::vector<SceneServing> servings;
     std::vector<SceneClash> clashes;
     std::optional<PlanTime> now;
+    bool isFahrenheit = false; // how the user reads temperatures
     // While something is dragged:
     std::vector<AllowedRange> allowed;
     std::vector<GhostThread> threads;

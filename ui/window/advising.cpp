@@ -7,6 +7,7 @@
 #include "ui/clashes/ways_panel.h"
 #include "ui/models/edit.h"
 #include "ui/models/plan_basis.h"
+#include "ui/models/reading_choice.h"
 
 namespace suppertide::ui {
 
@@ -105,7 +106,7 @@ void Advising::show(const WayOut& way)
     // In the order of the panel's rows.
     const auto place = std::ranges::upper_bound(ways_, way.points, {}, &WayOut::points);
     ways_.insert(place, way);
-    panel_.add(wayRow(way, {}));
+    panel_.add(wayRow(way, readingStyle(document_)));
 }
 
 void Advising::finish(const Advice& advice)
@@ -115,8 +116,8 @@ void Advising::finish(const Advice& advice)
                        false);
     const OccasionPtr record = openOccasion(document_.library());
     if (!advice.conflict.empty() && !hasReasons_ && record) {
-        panel_.setReasons(
-            lines(conflictSentences(*advice.formulation, record->occasion, advice.conflict)));
+        panel_.setReasons(lines(conflictSentences(*advice.formulation, record->occasion,
+                                                  advice.conflict, readingStyle(document_))));
     }
 }
 
@@ -153,7 +154,8 @@ void Advising::take(int way)
         title = title.left(longestTitle - 1) + u'…';
     }
     document_.apply(std::move(next), title);
-    Q_EMIT said(tr("%1 Undo takes it back.").arg(QString::fromStdString(changeSentence(taken))));
+    Q_EMIT said(tr("%1 Undo takes it back.")
+                    .arg(QString::fromStdString(changeSentence(taken, readingStyle(document_)))));
 }
 
 void Advising::checkCurrent()

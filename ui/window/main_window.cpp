@@ -14,6 +14,7 @@
 #include "ui/models/layout_edits.h"
 #include "ui/models/occasion_edits.h"
 #include "ui/models/plan_basis.h"
+#include "ui/models/reading_choice.h"
 #include "ui/models/recipe_outline.h"
 #include "ui/pages/night/night_desk.h"
 #include "ui/repertoire/repertoire_panel.h"
@@ -242,7 +243,8 @@ void MainWindow::showClashes(const PlanPtr& plan)
                                          : parts_->plan.faults());
         return;
     }
-    parts_->clashes->setRows(clashRows(*plan, record->occasion, {}), tr("Nothing collides."));
+    parts_->clashes->setRows(clashRows(*plan, record->occasion, readingStyle(document_)),
+                             tr("Nothing collides."));
 }
 
 void MainWindow::showSaveState()

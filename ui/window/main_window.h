@@ -41,6 +41,7 @@ private:
     void connectPanels();
     void connectActions();
     void connectViewActions();
+    void connectReading();
     void connectHelp();
     void showHead();
     void showClashes(const PlanPtr& plan);
@@ -62,6 +63,7 @@ private:
     void deleteRecipe(const QString& recipe);
     void showOnly(QAction* shown);
     void giveWay();
+    void readIn(bool isFahrenheit);
     void makeRoomForPages(bool isOpen);
     void makeRoomForWays();
     void restoreSizes();

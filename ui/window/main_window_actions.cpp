@@ -10,6 +10,7 @@
 #include "ui/clashes/clash_panel.h"
 #include "ui/models/layout_edits.h"
 #include "ui/models/occasion_edits.h"
+#include "ui/models/reading_choice.h"
 #include "ui/models/recipe_outline.h"
 #include "ui/pages/per_hour/per_hour_page.h"
 #include "ui/repertoire/repertoire_panel.h"
@@ -164,6 +165,26 @@ void MainWindow::connectViewActions()
     connect(actions.lookSystem, &QAction::triggered, this, choose(u"system"_s));
     connect(actions.lookLight, &QAction::triggered, this, choose(u"light"_s));
     connect(actions.lookDark, &QAction::triggered, this, choose(u"dark"_s));
+    connectReading();
+}
+
+void MainWindow::connectReading()
+{
+    WindowActions& actions = parts_->actions;
+    (readingStyle(document_).fahrenheit ? actions.readFahrenheit : actions.readCelsius)
+        ->setChecked(true);
+    connect(actions.readCelsius, &QAction::triggered, this, [this] { readIn(false); });
+    connect(actions.readFahrenheit, &QAction::triggered, this, [this] { readIn(true); });
+}
+
+void MainWindow::readIn(bool isFahrenheit)
+{
+    ReadingStyle style = readingStyle(document_);
+    style.fahrenheit = isFahrenheit;
+    keepReadingStyle(document_, style);
+    parts_->presenter->refresh();
+    parts_->pages->readAnew();
+    showClashes(parts_->plan.plan());
 }
 
 void MainWindow::makeRoomForPages(bool isOpen)

@@ -6,6 +6,7 @@
 #include "core/sheet/per_hour_plan.h"
 #include "ui/models/kitchen_outline.h"
 #include "ui/models/menu_outline.h"
+#include "ui/models/reading_choice.h"
 #include "ui/models/recipe_outline.h"
 #include "ui/pages/night/night_page.h"
 #include "ui/pages/outline/outline_page.h"
@@ -100,6 +101,14 @@ void PageTabs::refresh()
     refreshSeen();
 }
 
+void PageTabs::readAnew()
+{
+    shown_ = nullptr;
+    charted_ = nullptr;
+    nightDesk_->readAnew();
+    refresh();
+}
+
 void PageTabs::refreshSeen()
 {
     refreshPerHour();
@@ -118,7 +127,7 @@ void PageTabs::refreshTemperatures()
         temperatures_->showNothing(plan_.faults());
     } else if (charted_ != plan_.plan()) {
         charted_ = plan_.plan();
-        temperatures_->show(charted_, *input);
+        temperatures_->show(charted_, *input, readingStyle(document_));
     }
 }
 
@@ -138,7 +147,7 @@ void PageTabs::preview(const PlanPtr& plan)
     const auto input = planInputOf(document_.library());
     if (currentWidget() == temperatures_ && isOpen_ && input && charted_ != plan) {
         charted_ = plan;
-        temperatures_->show(plan, *input);
+        temperatures_->show(plan, *input, readingStyle(document_));
     }
 }
 
@@ -165,7 +174,7 @@ void PageTabs::refreshPerHour()
             }
         }
     }
-    perHour_->show(perHourPlan(shown_, *input), looks);
+    perHour_->show(perHourPlan(shown_, *input, readingStyle(document_)), looks);
 }
 
 void PageTabs::showMenu()

@@ -32,6 +32,8 @@ public:
     void setTheme(const Theme& theme);
     /// After a change of the document or of the plan.
     void refresh();
+    /// After the user has chosen how to read temperatures.
+    void readAnew();
     void showMenu();
     void showKitchen();
     void showPerHour();

@@ -3,6 +3,7 @@
 #include "core/wording/wording.h"
 #include "ui/models/layout_edits.h"
 #include "ui/models/occasion_edits.h"
+#include "ui/models/reading_choice.h"
 
 namespace suppertide::ui {
 
@@ -57,6 +58,7 @@ std::optional<SceneSource> TimelinePresenter::sourceOf(const PlanPtr& plan) cons
     source.progress = {record, &record->progress};
     source.looks = looks_;
     source.now = clock_.now();
+    source.style = readingStyle(document_);
     return source;
 }
 
@@ -79,7 +81,9 @@ void TimelinePresenter::refresh()
     const auto source = sourceOf(plan_.plan());
     if (!source) {
         const KitchenPtr kitchen = openKitchen(document_.library());
-        view_.setScene(sceneOfKitchen(record->occasion, kitchen.get(), clock_.now()));
+        Scene scene = sceneOfKitchen(record->occasion, kitchen.get(), clock_.now());
+        scene.isFahrenheit = readingStyle(document_).fahrenheit;
+        view_.setScene(std::move(scene));
     } else {
         Scene scene = sceneOfPlan(*source);
         const auto task = findTask(*source->plan, view_.selected().toStdString());
@@ -130,7 +134,7 @@ void TimelinePresenter::select(const QString& taskId)
     Scene scene = sceneOfPlan(*source);
     if (task) {
         addSlack(scene, *source, *task);
-        Q_EMIT said(words(taskText(*source->plan, *task)));
+        Q_EMIT said(words(taskText(*source->plan, *task, source->style)));
     } else {
         Q_EMIT said({});
     }

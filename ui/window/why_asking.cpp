@@ -3,6 +3,7 @@
 #include "core/wording/advice_wording.h"
 #include "core/wording/why_this_long.h"
 #include "ui/models/layout_edits.h"
+#include "ui/models/reading_choice.h"
 
 namespace suppertide::ui {
 
@@ -24,7 +25,9 @@ void WhyAsking::ask(const QString& taskId, const QPoint& global)
     if (card_) {
         card_->close();
     }
-    card_ = new WhyCard(theme_.theme(), QString::fromStdString(taskText(*plan, *task)), &window_);
+    card_ = new WhyCard(theme_.theme(),
+                        QString::fromStdString(taskText(*plan, *task, readingStyle(document_))),
+                        &window_);
     connect(card_, &QObject::destroyed, job_, &WhyJob::drop);
     card_->say({tr("Looking…")});
     card_->showAt(global);
@@ -37,16 +40,17 @@ void WhyAsking::answer(const WhyHere& why, const PlanPtr& plan)
     if (!card_ || !record) {
         return;
     }
+    const ReadingStyle style = readingStyle(document_);
     QStringList sentences;
     for (const std::string& sentence :
-         {earlierSentence(why, *plan, record->occasion),
-          laterSentence(why, *plan, record->occasion), alongSentence(why)}) {
+         {earlierSentence(why, *plan, record->occasion, style),
+          laterSentence(why, *plan, record->occasion, style), alongSentence(why)}) {
         if (!sentence.empty()) {
             sentences.push_back(QString::fromStdString(sentence));
         }
     }
     if (const auto& computed = plan->formulation->tasks[why.task].computed) {
-        for (const std::string& sentence : whyThisLong(*computed)) {
+        for (const std::string& sentence : whyThisLong(*computed, style)) {
             sentences.push_back(QString::fromStdString(sentence));
         }
     }

@@ -155,6 +155,14 @@ WindowActions::WindowActions(QMenuBar& bar, QUndoStack& undo, QWidget* parent)
         look->setCheckable(true);
         looks->addAction(look);
     }
+    menu->addSeparator();
+    auto* scales = new QActionGroup(parent);
+    readCelsius = add(menu, tr("Temperatures in °&C"), tr("On screen and on paper"));
+    readFahrenheit = add(menu, tr("Temperatures in °&F"), tr("On screen and on paper"));
+    for (QAction* scale : {readCelsius, readFahrenheit}) {
+        scale->setCheckable(true);
+        scales->addAction(scale);
+    }
 
     menu = bar.addMenu(tr("P&rint"));
     showPerHour =

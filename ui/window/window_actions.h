@@ -65,6 +65,8 @@ struct WindowActions
     QAction* lookSystem;
     QAction* lookLight;
     QAction* lookDark;
+    QAction* readCelsius;
+    QAction* readFahrenheit;
     // Print
     QAction* showPerHour;
     QAction* printPreview;

@@ -44,7 +44,7 @@ Result<NightAnswerPtr> answered(const NightQuestion& question, const std::stop_t
         return NightAnswerPtr{};
     }
     NightAnswer answer{*std::move(outcome), {}, question.mayMove};
-    answer.sheet = nightSheet(answer.rest(), answer.plan(), question.request.input);
+    answer.sheet = nightSheet(answer.rest(), answer.plan(), question.request.input, question.style);
     return std::make_shared<const NightAnswer>(std::move(answer));
 }
 

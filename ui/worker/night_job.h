@@ -17,6 +17,7 @@ struct NightQuestion
 {
     RestRequest request;
     bool mayMove = false; // plan anew where what is laid out does not hold
+    ReadingStyle style{};
 };
 
 struct NightAnswer

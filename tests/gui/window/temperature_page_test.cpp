@@ -1,5 +1,6 @@
 // “Temperatures” by keyboard: a food of the supper is chosen, its curve, its limits and what breaks
 // a rule are there, the chart is zoomed, read as a table, and opened from a clash at the foot.
+#include <QAction>
 #include <QChart>
 #include <QComboBox>
 #include <QLabel>
@@ -220,6 +221,47 @@ TEST_F(TemperaturePageTest, IsOpenedByADoubleClickOnABrokenRule)
     EXPECT_TRUE(part<QWidget>(u"waysOut"_s).isVisible());
     EXPECT_TRUE(chart().isVisible());
     EXPECT_EQ(chart().view().key, "food:gratin/*/layers");
+}
+
+TEST_F(TemperaturePageTest, IsReadInFahrenheitWhereTheUserChoosesSo)
+{
+    follow(thin);
+    choose(u"Potato gratin: layers"_s);
+    EXPECT_TRUE(chart().view().stays.front().first.endsWith(u"°C"_s));
+    const auto trigger = [this](const QString& text) {
+        for (QAction* action : window_->findChildren<QAction*>()) {
+            if (action->text() == text) {
+                action->trigger();
+                return;
+            }
+        }
+        FAIL() << text.toStdString();
+    };
+    trigger(u"Temperatures in °&F"_s);
+    EXPECT_TRUE(chart().view().stays.front().first.endsWith(u"°F"_s));
+    EXPECT_TRUE(chart().view().isFahrenheit);
+    EXPECT_FALSE(document_->undoStack().undoText().contains(u"°"_s)); // it changes no plan
+    close();
+    open();
+    openPage();
+    choose(u"Potato gratin: layers"_s);
+    EXPECT_TRUE(chart().view().isFahrenheit) << "kept with the library";
+    trigger(u"Temperatures in °&C"_s);
+    EXPECT_FALSE(chart().view().isFahrenheit);
+}
+
+TEST_F(TemperaturePageTest, HasAMenuForWhatTheMouseAndKeysDo)
+{
+    follow(thin);
+    choose(u"Potato gratin: layers"_s);
+    EXPECT_EQ(chart().contextMenuPolicy(), Qt::ActionsContextMenu);
+    const double whole = chart().timeWindow().length();
+    part<QAction>(u"temperaturesCloser"_s).trigger();
+    EXPECT_LT(chart().timeWindow().length(), whole);
+    part<QAction>(u"temperaturesAll"_s).trigger();
+    EXPECT_TRUE(chart().timeWindow().isWhole());
+    part<QAction>(u"temperaturesTable"_s).trigger();
+    EXPECT_TRUE(part<QTableView>(u"temperatureTable"_s).isVisible());
 }
 
 } // namespace

@@ -122,5 +122,18 @@ TEST(SpreadLabels, MovesOverlappingLabelsApartInTheirOrder)
     });
 }
 
+TEST(DegreeScale, OfFahrenheitHasItsTicksAtRoundOnes)
+{
+    const DegreeScale scale = fahrenheitScale(4, 100, 6);
+    EXPECT_LE(scale.low, 4);
+    EXPECT_GE(scale.high, 100);
+    const double steps = (scale.high - scale.low) / scale.step;
+    EXPECT_NEAR(steps, std::round(steps), 1e-9);
+    EXPECT_NEAR(std::fmod(scale.low * 1.8 + 32 + 1e-9, 10), 0, 1e-6);
+    EXPECT_EQ(tickText(100, true, true), "212 °F");
+    EXPECT_EQ(tickText(-20, true, false), "−4°");
+    EXPECT_EQ(tickText(100, false, true), "100 °C");
+}
+
 } // namespace
 } // namespace suppertide::ui

@@ -12,6 +12,7 @@ namespace suppertide::ui {
 namespace {
 
 using test::demoLibrary;
+using namespace Qt::StringLiterals;
 
 QString detailOf(const Outline& outline, const LibraryState& library, const std::string& id)
 {
@@ -73,6 +74,61 @@ TEST_F(FoodFormsTest, TimesTakenMoveTheEstimatesOfTheirOvenUntilTheyAreForgotten
     run(kitchen_, "time", "forget");
     EXPECT_FALSE(hasRow(kitchen_, library_, row));
     EXPECT_FALSE(detailOf(kitchen_, library_, "oven:oven").contains(u"learned"));
+}
+
+TEST_F(FoodFormsTest, WhatTheNightHasShownIsOfferedToLearnFrom)
+{
+    const OccasionId lunch{"sunday-lunch"};
+    library_.open = lunch;
+    const auto offered = [this] {
+        std::vector<RowCommand> learn;
+        for (const RowCommand& command : kitchen_.commands(library_, "time")) {
+            if (command.key.starts_with("learn:")) {
+                learn.push_back(command);
+            }
+        }
+        return learn;
+    };
+    EXPECT_TRUE(offered().empty());
+    OccasionRecord record = *library_.occasions.at(lunch);
+    const Instant in = TimeZone::utc().instant(CivilTime{{2027, 7, 11}, {10, 0}});
+    StepReport& putIn = record.progress.steps["chicken/at-190-c/roast.in"];
+    putIn.done = in;
+    putIn.ovens = {{"chicken/at-190-c/roast", "small-oven"}};
+    record.progress.steps["chicken/at-190-c/roast.out"].started = in + Minutes{95};
+    library_.occasions[lunch] = std::make_shared<const OccasionRecord>(record);
+    ASSERT_EQ(offered().size(), 1U);
+    EXPECT_TRUE(offered()[0].text.startsWith(u"Learn: Roast the chicken took 1 h 35, computed"_s))
+        << offered()[0].text.toStdString();
+    const std::string row = run(kitchen_, "time", offered()[0].key);
+    EXPECT_TRUE(hasRow(kitchen_, library_, row)) << row;
+    EXPECT_TRUE(offered().empty());
+}
+
+TEST_F(FoodFormsTest, AnOvenHeatsUpAsItWasMeasured)
+{
+    EXPECT_EQ(
+        set(kitchen_, "oven:oven", "warming", std::string("7 min to 120 °C, 14 min to 200 °C")),
+        "");
+    const KitchenPtr kitchen = library_.kitchens.at(KitchenId{"skerry-light"});
+    ASSERT_EQ(kitchen->ovens.front().warming.size(), 2U);
+    EXPECT_EQ(kitchen->ovens.front().warming.back(),
+              (OvenWarming{Minutes{14}, Celsius::degrees(200)}));
+    EXPECT_NE(set(kitchen_, "oven:oven", "warming", std::string("soon")), "");
+    EXPECT_EQ(set(kitchen_, "oven:oven", "warming", std::string("")), "");
+    EXPECT_TRUE(library_.kitchens.at(KitchenId{"skerry-light"})->ovens.front().warming.empty());
+}
+
+TEST_F(FoodFormsTest, AStepHasItsOtherTemperaturesAndTheDishMayTakeOne)
+{
+    EXPECT_EQ(set(recipe_, "step:bake", "other-heats", std::string("70 min at 170 °C")), "");
+    const auto& recipe = *library_.recipes.at(RecipeId{"potato-gratin"});
+    const auto bake = std::find_if(recipe.common.steps.begin(), recipe.common.steps.end(),
+                                   [](const Step& step) { return step.id == StepId{"bake"}; });
+    ASSERT_NE(bake, recipe.common.steps.end());
+    ASSERT_EQ(bake->otherHeats.size(), 1U);
+    EXPECT_EQ(bake->otherHeats[0].low, Celsius::degrees(160));
+    EXPECT_TRUE(faultsOf(recipe).empty());
 }
 
 TEST_F(FoodFormsTest, AFridgeIsAsColdAsItWasMeasuredOrAsUsual)

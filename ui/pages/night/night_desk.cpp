@@ -7,6 +7,7 @@
 
 #include "core/wording/night_words.h"
 #include "ui/models/edit.h"
+#include "ui/models/reading_choice.h"
 
 namespace suppertide::ui {
 
@@ -148,6 +149,7 @@ void NightDesk::look(bool mayMove)
     question.request = {*from, open->progress, *lookedAt_, {}, revision()};
     question.request.limits.wallClock = longestAttempt;
     question.mayMove = mayMove;
+    question.style = readingStyle(document_);
     job_->ask(std::move(question));
 }
 
@@ -161,10 +163,13 @@ void NightDesk::take(const NightAnswerPtr& answer, quint64 revision)
     answer_ = answer;
     view_.sheet = answer->sheet;
     view_.isRehearsal = rehearsal_.has_value();
-    view_.warning = words(passedText(answer->rest()));
+    view_.warning = words(passedText(answer->rest(), readingStyle(document_)));
     if (!answer->sheet.mostLate.empty()) {
         view_.warning += (view_.warning.isEmpty() ? QString() : u" "_s) +
                          tr("Latest: %1.").arg(words(answer->sheet.mostLate));
+    }
+    for (const std::string& food : answer->sheet.foods) {
+        view_.warning += (view_.warning.isEmpty() ? QString() : u" "_s) + words(food);
     }
     if (answer->mayMove) {
         offer_ = nullptr;
@@ -187,7 +192,7 @@ void NightDesk::take(const NightAnswerPtr& answer, quint64 revision)
 void NightDesk::tellPlanned(const RestPlan& plan)
 {
     const auto moves = movesOf(plan.rest, plan.plan->schedule);
-    const QString changes = words(changesText(plan.rest, *plan.plan));
+    const QString changes = words(changesText(plan.rest, *plan.plan, readingStyle(document_)));
     if (!plan.givingWay.isNone()) {
         offer_ = answer_;
         view_.news = words(givingWayText(*plan.rest.whole, plan.givingWay)) + u' ' + changes;
@@ -363,6 +368,16 @@ void NightDesk::late(const QString& task, int minutes)
            });
 }
 
+bool NightDesk::readsFahrenheit() const
+{
+    return readingStyle(document_).fahrenheit;
+}
+
+void NightDesk::readAnew()
+{
+    look(false);
+}
+
 void NightDesk::leaveOut(const QString& task)
 {
     report(task, tr("Not doing: %1"), [](OccasionRecord& next, const Plan& plan, TaskIndex index) {
@@ -375,7 +390,8 @@ void NightDesk::ovenAt(const QString& oven, int celsius)
     auto next = record();
     if (next && view_.stage == NightStage::UnderWay) {
         next->progress = withOvenAt(std::move(next->progress), oven.toStdString(), now(), celsius);
-        put(*std::move(next), tr("Oven at %1 °C").arg(celsius));
+        put(*std::move(next),
+            tr("Oven at %1").arg(words(temperatureText(celsius, readingStyle(document_)))));
         look(true);
     }
 }

@@ -70,6 +70,10 @@ public:
 
     [[nodiscard]] std::vector<std::pair<QString, QString>> ovens() const; // id, name
 
+    /// How the user reads temperatures; and after that has been chosen anew.
+    [[nodiscard]] bool readsFahrenheit() const;
+    void readAnew();
+
 Q_SIGNALS:
     void changed();
     /// Another minute has come, while active.

@@ -10,6 +10,7 @@
 #include <QVBoxLayout>
 
 #include <array>
+#include <cmath>
 #include <functional>
 
 #include "ui/pages/night/night_delegate.h"
@@ -252,15 +253,21 @@ void NightPage::askOven()
     if (!which) {
         return;
     }
-    const auto said = prompts_.askText(names.at(*which), tr("It shows, in °C"), u"180"_s);
+    const bool isFahrenheit = desk_.readsFahrenheit();
+    const auto said = prompts_.askText(names.at(*which),
+                                       isFahrenheit ? tr("It shows, in °F") : tr("It shows, in °C"),
+                                       isFahrenheit ? u"355"_s : u"180"_s);
     bool isNumber = false;
-    const int celsius = said ? said->trimmed().toInt(&isNumber) : 0;
-    constexpr int hottest = 400;
-    if (isNumber && celsius >= 0 && celsius <= hottest) {
+    const int shown = said ? said->trimmed().toInt(&isNumber) : 0;
+    const int coldest = isFahrenheit ? 32 : 0;
+    const int hottest = isFahrenheit ? 750 : 400;
+    if (isNumber && shown >= coldest && shown <= hottest) {
+        const int celsius =
+            isFahrenheit ? static_cast<int>(std::lround((shown - 32) / 1.8)) : shown;
         desk_.ovenAt(ovens.at(static_cast<std::size_t>(*which)).first, celsius);
     } else if (said) {
         prompts_.tell(tr("That is no temperature of an oven"),
-                      tr("Write whole degrees from 0 to %1.").arg(hottest));
+                      tr("Write whole degrees from %1 to %2.").arg(coldest).arg(hottest));
     }
 }
 

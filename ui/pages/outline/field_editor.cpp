@@ -41,7 +41,8 @@ void FieldEditor::setInput(QWidget* input, bool hasOwnLabel)
 bool FieldEditor::canShow(const Field& field) const
 {
     return field.key == field_.key && field.kind == field_.kind && field.label == field_.label &&
-           field.options == field_.options && field.help == field_.help;
+           field.options == field_.options && field.help == field_.help &&
+           field.unit == field_.unit;
 }
 
 void FieldEditor::show(const Field& field)

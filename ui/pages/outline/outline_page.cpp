@@ -6,8 +6,12 @@
 #include <QTreeView>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 #include "ui/document/document.h"
+#include "ui/models/fahrenheit_fields.h"
 #include "ui/models/outline_items.h"
+#include "ui/models/reading_choice.h"
 #include "ui/pages/outline/flow_layout.h"
 #include "ui/pages/outline/form_view.h"
 #include "ui/pages/outline/outline_delegate.h"
@@ -104,6 +108,10 @@ void OutlinePage::refresh()
 {
     const std::string row = selected();
     std::vector<OutlineRow> rows = outline_->rows(document_.library());
+    const ReadingStyle style = readingStyle(document_);
+    for (OutlineRow& each : rows) {
+        each.detail = QString::fromStdString(inStyle(each.detail.toStdString(), style));
+    }
     const bool isEmpty = rows.empty();
     isRefreshing_ = true;
     items_->setRows(std::move(rows));
@@ -133,7 +141,10 @@ std::string OutlinePage::selected() const
 void OutlinePage::showRow()
 {
     const std::string row = selected();
-    const std::vector<Field> fields = outline_->fields(document_.library(), row);
+    std::vector<Field> fields = outline_->fields(document_.library(), row);
+    if (readingStyle(document_).fahrenheit) {
+        std::ranges::transform(fields, fields.begin(), inFahrenheit);
+    }
     form_->show(fields);
     showForm(!fields.empty());
     placeCommands(outline_->commands(document_.library(), row));
@@ -185,7 +196,13 @@ void OutlinePage::run(const std::string& command)
 
 void OutlinePage::enter(const std::string& key, const FieldValue& value)
 {
-    Result<Edit> edit = outline_->set(document_.library(), selected(), key, value);
+    const std::vector<Field> fields = outline_->fields(document_.library(), selected());
+    const auto field = std::ranges::find(fields, key, &Field::key);
+    const auto* degrees = std::get_if<std::int64_t>(&value);
+    const bool isFahrenheit = readingStyle(document_).fahrenheit && degrees != nullptr &&
+                              field != fields.end() && field->celsius;
+    Result<Edit> edit = outline_->set(document_.library(), selected(), key,
+                                      isFahrenheit ? fromFahrenheit(*degrees) : value);
     if (edit) {
         take(*std::move(edit));
     } else {

@@ -102,9 +102,8 @@ void TemperatureChart::paintGrid(Canvas& canvas) const
     for (int i = 0; i <= steps; ++i) {
         const double degrees = degrees_.low + i * degrees_.step;
         canvas.hLine(plot().left(), plot().right(), y(degrees), 1, theme_.neutral().rule);
-        const QString figure = (degrees < 0 ? u"−"_s : QString()) +
-                               QString::number(std::abs(degrees)) +
-                               (i == steps ? u" °C"_s : u"°"_s);
+        const QString figure =
+            QString::fromStdString(tickText(degrees, view_.isFahrenheit, i == steps));
         canvas.text(plot().left() - gap, y(degrees) + 4 * theme_.textScale, figure,
                     TypeRole::Secondary, theme_.neutral().ink2, TextSide::LeftOf);
     }
@@ -162,7 +161,7 @@ void TemperatureChart::paintBar(Canvas& canvas, const TemperatureBar& bar) const
     const ui::Box minutes{left, top, std::max(right, left + 2), bottom};
     canvas.hatch(minutes, severity);
     canvas.frame(minutes, {canvas.roleOf(severity).colour, 1});
-    constexpr double tag = 16; // px
+    const double tag = bar.clash > 9 ? 26 : 16; // px
     const double room = plot().width();
     const QString label = canvas.elided(bar.label, TypeRole::SecondaryBold, room - tag - 2 * gap);
     const double wide = tag + gap + canvas.widthOf(label, TypeRole::SecondaryBold);

@@ -105,7 +105,8 @@ void TemperatureChart::makeSeries()
         highest = std::max(highest, band.high);
     }
     constexpr int mostSteps = 7;
-    degrees_ = degreeScale(lowest, highest, mostSteps);
+    degrees_ = view_.isFahrenheit ? fahrenheitScale(lowest, highest, mostSteps)
+                                  : degreeScale(lowest, highest, mostSteps);
     celsius_->setRange(degrees_.low, degrees_.high);
 }
 
@@ -208,18 +209,29 @@ void TemperatureChart::mouseReleaseEvent(QMouseEvent* event)
     }
 }
 
+void TemperatureChart::zoom(double factor)
+{
+    window_.zoom(factor, (window_.from() + window_.to()) / 2);
+    showWindow();
+}
+
+void TemperatureChart::showAll()
+{
+    window_.showAll();
+    showWindow();
+}
+
 void TemperatureChart::keyPressEvent(QKeyEvent* event)
 {
     constexpr double closer = 0.7;
     constexpr double part = 0.15;
-    const double middle = (window_.from() + window_.to()) / 2;
     switch (event->key()) {
     case Qt::Key_Plus:
     case Qt::Key_Equal:
-        window_.zoom(closer, middle);
+        zoom(closer);
         break;
     case Qt::Key_Minus:
-        window_.zoom(1 / closer, middle);
+        zoom(1 / closer);
         break;
     case Qt::Key_Left:
         window_.move(-part * window_.length());

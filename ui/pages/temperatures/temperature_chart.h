@@ -26,6 +26,9 @@ public:
     /// Of the subject that is shown already the same minutes stay in view.
     void show(const TemperatureView& view);
     void setTheme(const Theme& theme);
+    /// More minutes in the same width if `factor` is above 1, around the middle.
+    void zoom(double factor);
+    void showAll();
     [[nodiscard]] const TimeWindow& timeWindow() const { return window_; }
     [[nodiscard]] const TemperatureView& view() const { return view_; }
 

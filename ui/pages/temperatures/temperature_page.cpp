@@ -1,7 +1,10 @@
 #include "ui/pages/temperatures/temperature_page.h"
 
+#include <QAction>
+#include <QClipboard>
 #include <QComboBox>
 #include <QFontMetricsF>
+#include <QGuiApplication>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QHideEvent>
@@ -28,7 +31,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-constexpr int tagRoom = 20; // px: a tag of 16 and what a triangle stands over it
+constexpr QSize tagRoom{30, 20}; // px: a tag 16 high, with two digits, and what stands over it
 
 QPushButton* toggle(const QString& text, const QString& name, const QString& tip, QWidget* parent)
 {
@@ -44,18 +47,18 @@ QPushButton* toggle(const QString& text, const QString& name, const QString& tip
 /// The tag of the clash, as on the timeline.
 QIcon iconOf(const TemperatureSubject& subject, const Theme& theme, double scale)
 {
-    QPixmap pixmap(QSize(tagRoom, tagRoom) * scale);
+    QPixmap pixmap(tagRoom * scale);
     pixmap.setDevicePixelRatio(scale);
     pixmap.fill(Qt::transparent);
     if (subject.worst) {
         QPainter painter(&pixmap);
         TextCache texts;
-        Canvas canvas(painter, theme, texts, QRectF(0, 0, tagRoom, tagRoom));
+        Canvas canvas(painter, theme, texts, QRectF(QPointF(), tagRoom));
         const ClashSeverity severity =
             *subject.worst == Severity::Impossible ? ClashSeverity::Impossible
             : *subject.worst == Severity::Unsafe   ? ClashSeverity::Unsafe
                                                    : ClashSeverity::Undesirable;
-        paintTag(canvas, tagRoom / 2.0, tagRoom / 2.0, subject.clash, severity);
+        paintTag(canvas, tagRoom.width() / 2.0, tagRoom.height() / 2.0, subject.clash, severity);
     }
     return QIcon(pixmap);
 }
@@ -85,7 +88,7 @@ void TemperaturePage::build()
     subjects_->setStatusTip(tr("Whose temperature is shown; foods with a broken rule come first"));
     subjects_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     subjects_->setMinimumContentsLength(12);
-    subjects_->setIconSize({tagRoom, tagRoom});
+    subjects_->setIconSize(tagRoom);
     chart_->setObjectName(u"temperatureChart"_s);
     chart_->setAccessibleName(tr("Chart of temperatures"));
     table_->setObjectName(u"temperatureTable"_s);
@@ -130,6 +133,26 @@ void TemperaturePage::build()
         views_->setCurrentWidget(isTable ? static_cast<QWidget*>(table_) : chart_);
     });
     connect(fill_, &QPushButton::toggled, this, &TemperaturePage::fillRequested);
+    addChartMenu();
+}
+
+/// By the right button, or the menu key.
+void TemperaturePage::addChartMenu()
+{
+    constexpr double closer = 0.7;
+    const auto add = [this](const QString& text, const QString& name, auto&& does) {
+        auto* action = new QAction(text, this);
+        action->setObjectName(name);
+        connect(action, &QAction::triggered, this, does);
+        chart_->addAction(action);
+    };
+    add(tr("Look &closer"), u"temperaturesCloser"_s, [this] { chart_->zoom(closer); });
+    add(tr("Look from &further"), u"temperaturesFurther"_s, [this] { chart_->zoom(1 / closer); });
+    add(tr("Show &all of it"), u"temperaturesAll"_s, [this] { chart_->showAll(); });
+    add(tr("As a &table"), u"temperaturesTable"_s, [this] { asTable_->setChecked(true); });
+    add(tr("Copy what it &says"), u"temperaturesCopy"_s,
+        [this] { QGuiApplication::clipboard()->setText(chart_->view().summary); });
+    chart_->setContextMenuPolicy(Qt::ActionsContextMenu);
 }
 
 void TemperaturePage::setTheme(const Theme& theme)
@@ -172,9 +195,9 @@ void TemperaturePage::showNothing(const QString& why)
     setShown(false);
 }
 
-void TemperaturePage::show(const PlanPtr& plan, const PlanInput& input)
+void TemperaturePage::show(const PlanPtr& plan, const PlanInput& input, const ReadingStyle& style)
 {
-    curves_ = std::make_unique<const TemperatureCurves>(plan, input);
+    curves_ = std::make_unique<const TemperatureCurves>(plan, input, style);
     note_->setText(tr("No food of this plan is followed. Open a recipe (a double click on its "
                       "card) and add a food under “Followed for food safety”: what it is, how "
                       "thick and heavy, and what each step does to it."));

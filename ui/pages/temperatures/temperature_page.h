@@ -29,7 +29,7 @@ class TemperaturePage : public QWidget
 public:
     explicit TemperaturePage(const Theme& theme, QWidget* parent = nullptr);
 
-    void show(const PlanPtr& plan, const PlanInput& input);
+    void show(const PlanPtr& plan, const PlanInput& input, const ReadingStyle& style = {});
     /// No plan, and why.
     void showNothing(const QString& why);
     /// Chooses a food or an oven, at once or as soon as a plan has it; empty: what was chosen.
@@ -46,6 +46,7 @@ protected:
 
 private:
     void build();
+    void addChartMenu();
     void listSubjects();
     void showSubject();
     void setShown(bool hasSubject);
