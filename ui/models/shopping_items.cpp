@@ -70,6 +70,7 @@ void ShoppingItems::addLine(QStandardItem* under, std::size_t place)
         showTick(*thing, line);
     }
     thing->setAccessibleText(thing->text());
+    thing->setToolTip(thing->text());
     QStandardItem* price = plain(cost);
     price->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
     under->appendRow({thing, plain(buy), price});

@@ -198,6 +198,7 @@ void ShoppingPage::show(const PlanPtr& plan)
     const shopping::ShoppingList list = listNow(plan);
     if (items_->show(list)) {
         tree_->expandAll();
+        spanHeadings({});
         if (const QModelIndex again = items_->find(key); again.isValid()) {
             tree_->setCurrentIndex(again);
         }
@@ -206,6 +207,18 @@ void ShoppingPage::show(const PlanPtr& plan)
     showLine();
     if (isOtherPlan || !plan) {
         showPlanLists();
+    }
+}
+
+/// Trips and sections have no price, and need the room.
+void ShoppingPage::spanHeadings(const QModelIndex& parent)
+{
+    for (int row = 0; row < items_->rowCount(parent); ++row) {
+        const QModelIndex child = items_->index(row, ShoppingItems::Thing, parent);
+        if (items_->lineAt(child) == nullptr) {
+            tree_->setFirstColumnSpanned(row, parent, true);
+            spanHeadings(child);
+        }
     }
 }
 

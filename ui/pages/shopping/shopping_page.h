@@ -13,6 +13,7 @@
 
 class QComboBox;
 class QLabel;
+class QModelIndex;
 class QPrinter;
 class QPushButton;
 class QStackedWidget;
@@ -64,6 +65,7 @@ private:
     [[nodiscard]] QString html() const;
     void showSummary();
     void showPlanLists();
+    void spanHeadings(const QModelIndex& parent);
     [[nodiscard]] shopping::ShoppingList listNow(const PlanPtr& plan);
 
     Document& document_;
