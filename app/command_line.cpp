@@ -22,10 +22,15 @@ struct VerbName
 constexpr std::size_t anyNumber = 1'000'000;
 
 constexpr std::array verbNames{
-    VerbName{"demo", Verb::Demo, 0, 0},     VerbName{"check", Verb::Check, 1, 1},
-    VerbName{"plan", Verb::Plan, 1, 1},     VerbName{"print", Verb::Print, 1, 1},
-    VerbName{"shop", Verb::Shop, 1, 1},     VerbName{"import", Verb::Import, 1, anyNumber},
-    VerbName{"export", Verb::Export, 0, 1}, VerbName{"help", Verb::Help, 0, 0},
+    VerbName{"demo", Verb::Demo, 0, 0},
+    VerbName{"check", Verb::Check, 1, 1},
+    VerbName{"plan", Verb::Plan, 1, 1},
+    VerbName{"print", Verb::Print, 1, 1},
+    VerbName{"shop", Verb::Shop, 1, 1},
+    VerbName{"compare", Verb::Compare, 1, 1},
+    VerbName{"import", Verb::Import, 1, anyNumber},
+    VerbName{"export", Verb::Export, 0, 1},
+    VerbName{"help", Verb::Help, 0, 0},
 };
 
 Failure bad(std::string sentence)
@@ -45,6 +50,18 @@ std::optional<int> positiveNumber(std::string_view text)
     return value;
 }
 
+Result<menus::Figure> figureNamed(const std::string& name)
+{
+    if (const auto figure = menus::findFigure(name)) {
+        return *figure;
+    }
+    std::string all;
+    for (const menus::Figure figure : menus::allFigures) {
+        all += (all.empty() ? "" : ", ") + std::string(menus::keyOf(figure));
+    }
+    return bad(fmt::format("--by wants one of {}, not “{}”.", all, name));
+}
+
 /// Takes one option with its value; the name is known to be one.
 Result<void> takeOption(CommandLine& line, std::string_view name, const std::string& value)
 {
@@ -58,6 +75,12 @@ Result<void> takeOption(CommandLine& line, std::string_view name, const std::str
         line.csv = value;
     } else if (name == "--log") {
         line.logLevels.push_back(value);
+    } else if (name == "--by") {
+        const auto figure = figureNamed(value);
+        if (!figure) {
+            return figure.error();
+        }
+        line.by = *figure;
     } else if (name == "--seconds") {
         line.seconds = positiveNumber(value);
         if (!line.seconds) {
@@ -78,8 +101,9 @@ Result<void> takeOption(CommandLine& line, std::string_view name, const std::str
 
 bool takesValue(std::string_view word)
 {
-    static constexpr std::array<std::string_view, 8> options{
-        "--library", "--out", "--pdf", "--csv", "--log", "--seconds", "--paper", "--measures"};
+    static constexpr std::array<std::string_view, 9> options{"--library", "--out",      "--pdf",
+                                                             "--csv",     "--log",      "--seconds",
+                                                             "--paper",   "--measures", "--by"};
     return std::ranges::find(options, word) != options.end();
 }
 
@@ -161,15 +185,15 @@ suppertide demo                         open the window on a fresh copy of the d
 suppertide check OCCASION               list what clashes; exit 0 none, 1 some
 suppertide plan OCCASION [--seconds S] [--out FILE.json]
                                         plan it; the plan is kept in the library, or in FILE
-<<<<<<< HEAD
-suppertide print OCCASION [--pdf FILE] [--paper a4|letter]
-                                        the per-hour plan, as text without --pdf
-suppertide shop OCCASION [--csv FILE]   what to buy, as text without --csv
-=======
 suppertide print OCCASION [--pdf FILE] [--paper a4|letter] [--measures metric|us|imperial]
                                         the per-hour plan, as text without --pdf; amounts as
                                         the recipes have them, or in those measures
->>>>>>> 23dc9d4 (Print amounts in the reader's own measures; say where ingredients are kept)
+suppertide shop OCCASION [--csv FILE]   what to buy, as text without --csv
+suppertide compare OCCASION [--by FIGURE] [--seconds S] [--csv FILE]
+                                        look at every menu that its alternatives make: which can be
+                                        cooked here, whom they suit, what each would do to the
+                                        evening; best first by hands-on, last-hour, ahead, steps,
+                                        extra-steps, oven-changes, oven-on, energy, price, repeated
 suppertide import FILE…                 take recipes, kitchens and occasions from files
 suppertide export [OCCASION] --out FILE.json
                                         write the library, or one occasion with its recipes

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/base/result.h"
+#include "core/menus/figure.h"
 #include "core/quantity/kitchen_text.h"
 
 namespace suppertide::app {
@@ -20,6 +21,7 @@ enum class Verb
     Plan,
     Print,
     Shop,
+    Compare,
     Import,
     Export,
     Help,
@@ -38,6 +40,7 @@ struct CommandLine
     std::optional<std::filesystem::path> library;
     std::vector<std::string> arguments; // occasion, or files to import
     std::optional<int> seconds;         // of planning
+    std::optional<menus::Figure> by;    // by which menus are sorted
     std::optional<std::filesystem::path> out;
     std::optional<std::filesystem::path> pdf;
     std::optional<std::filesystem::path> csv;

@@ -69,6 +69,8 @@ Exit carryOut(const CommandLine& line, const VerbContext& context, int& count, c
         return runPrint(line, context);
     case Verb::Shop:
         return runShop(line, context);
+    case Verb::Compare:
+        return runCompare(line, context);
     case Verb::Import:
         return runImport(line, context);
     case Verb::Export:

@@ -29,6 +29,7 @@ struct VerbContext
 [[nodiscard]] Exit runPlan(const CommandLine& line, const VerbContext& context);
 [[nodiscard]] Exit runPrint(const CommandLine& line, const VerbContext& context);
 [[nodiscard]] Exit runShop(const CommandLine& line, const VerbContext& context);
+[[nodiscard]] Exit runCompare(const CommandLine& line, const VerbContext& context);
 [[nodiscard]] Exit runImport(const CommandLine& line, const VerbContext& context);
 [[nodiscard]] Exit runExport(const CommandLine& line, const VerbContext& context);
 

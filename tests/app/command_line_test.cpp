@@ -62,6 +62,8 @@ TEST(CommandLine, NamesTheWordItDoesNotUnderstand)
         {{"--frobnicate"}, "“--frobnicate”"},
         {{"import"}, "at least one file"},
         {{"export", "Supper"}, "--out"},
+        {{"compare"}, "compare wants the name of an occasion"},
+        {{"compare", "Supper", "--by", "calm"}, "“calm”"},
     };
     for (const auto& each : cases) {
         const auto line = parseCommandLine(each.words);

@@ -51,6 +51,8 @@ protected:
             return runPrint(*line, context);
         case Verb::Shop:
             return runShop(*line, context);
+        case Verb::Compare:
+            return runCompare(*line, context);
         case Verb::Import:
             return runImport(*line, context);
         case Verb::Export:

@@ -83,6 +83,34 @@ TEST_F(Verbs, ShopSaysWhatIsWrongInOneSentence)
     EXPECT_THAT(err_.str(), HasSubstr("could not be written"));
 }
 
+TEST_F(Verbs, CompareListsEveryMenuBestFirstAndWritesThemForOtherPrograms)
+{
+    importDemo();
+    const fs::path csv = file("menus.csv");
+    ASSERT_EQ(run({"compare", supper, "--by", "ahead", "--seconds", "20", "--csv", csv.string()}),
+              Exit::Done)
+        << err_.str();
+    EXPECT_THAT(out_.str(), HasSubstr("81 menus: "));
+    EXPECT_THAT(out_.str(), HasSubstr("Smoked trout, Braised shoulder, Rhubarb pavlova"));
+    EXPECT_THAT(out_.str(), HasSubstr("Written to "));
+    std::ifstream stream(csv);
+    std::string line;
+    int lines = 0;
+    while (std::getline(stream, line)) {
+        ++lines;
+    }
+    EXPECT_EQ(lines, 82);
+}
+
+TEST_F(Verbs, CompareSaysWhatItDoesNotFind)
+{
+    importDemo();
+    EXPECT_EQ(run({"compare", "No such supper"}), Exit::BadInput);
+    EXPECT_THAT(err_.str(), HasSubstr("No such supper"));
+    EXPECT_EQ(run({"compare", lunch, "--csv", "/nowhere/menus.csv"}), Exit::BadInput);
+    EXPECT_THAT(err_.str(), HasSubstr("could not be written"));
+}
+
 TEST_F(Verbs, PlanOfAFileIsKeptInTheFileNamed)
 {
     importDemo();
