@@ -62,7 +62,7 @@ public:
         for (const std::int64_t steps : request_.limits.improving) {
             lookAtAll(Cookable::Yes, steps);
         }
-        isStopped = isOver();
+        isStopped = isCut_ || stop_.stop_requested();
         return std::move(menus_);
     }
 
@@ -107,9 +107,13 @@ private:
         done_ += menus_.size() - open.size();
         std::atomic<std::size_t> next{0};
         const auto work = [&] {
-            for (std::size_t i = next++; i < open.size() && !isOver(); i = next++) {
-                ComparedMenu looked = lookAt(menus_[open[i]], steps);
-                tell(std::move(looked));
+            for (std::size_t i = next++; i < open.size(); i = next++) {
+                if (isOver()) {
+                    isCut_ = true;
+                    return;
+                }
+                tell(lookAt(menus_[open[i]], steps));
+                isCut_ = isCut_ || isOver(); // this look too may have ended early
             }
         };
         std::vector<std::jthread> others;
@@ -185,6 +189,7 @@ private:
     const std::stop_token& stop_;
     const CompareSink& sink_;
     Clock::time_point until_;
+    std::atomic<bool> isCut_ = false; // menus were left for want of time
     std::mutex
         mutex_; // of all below; a menu is read and written by the one thread that looks at it
     std::vector<ComparedMenu> menus_;

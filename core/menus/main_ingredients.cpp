@@ -21,14 +21,13 @@ std::string lowerCase(std::string text)
     return text;
 }
 
-/// Grams, a millilitre counted as one; absent for pieces, pinches and spoons.
-std::optional<Rational> weightOf(const Amount& amount)
+/// Whole grams, a millilitre counted as one; absent for pieces and pinches.
+std::optional<std::int64_t> weightOf(const Amount& amount)
 {
-    if (amount.unit == Unit::Gram || amount.unit == Unit::Millilitre) {
-        return amount.value;
-    }
-    if (amount.unit == Unit::Kilogram || amount.unit == Unit::Litre) {
-        return amount.value * Rational{1000};
+    for (const Unit unit : {Unit::Gram, Unit::Millilitre}) {
+        if (const auto weighed = inUnit(amount, unit)) {
+            return weighed->value.rounded();
+        }
     }
     return std::nullopt;
 }
@@ -73,22 +72,20 @@ public:
             const auto& usual = choice.methods.front().part.lines;
             lines.insert(lines.end(), usual.begin(), usual.end());
         }
-        std::map<std::string, Rational> weights;
-        Rational all{0};
+        std::map<std::string, std::int64_t> weights;
+        std::int64_t all = 0;
         for (const IngredientLine& line : lines) {
             const auto weight = weightOf(line.amount);
             if (weight && !isWater(line)) {
-                Rational& own = weights.try_emplace(line.ingredient, Rational{0}).first->second;
-                own = own + *weight;
-                all = all + *weight;
+                weights[line.ingredient] += *weight;
+                all += *weight;
             }
         }
         const std::string dish = lowerCase(recipe.name);
         for (const IngredientLine& line : lines) {
             const auto weight = weights.find(line.ingredient);
-            const bool isMuch = weight != weights.end() &&
-                                weight->second * Rational{leastShare} >= all &&
-                                weight->second > Rational{0};
+            const bool isMuch =
+                weight != weights.end() && weight->second > 0 && weight->second * leastShare >= all;
             if (isMuch || isNamedIn(dish, lowerCase(line.ingredient))) {
                 add(line);
             }
