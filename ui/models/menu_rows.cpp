@@ -1,8 +1,10 @@
 // The rows of the page "Menu and guests", and what can be done with each.
+#include "core/menus/by_product_offers.h"
 #include "core/wording/wording.h"
 #include "ui/models/menu_forms.h"
 #include "ui/models/menu_outline.h"
 #include "ui/models/occasion_edits.h"
+#include "ui/models/place_model.h"
 
 namespace suppertide::ui {
 
@@ -132,6 +134,8 @@ private:
 constexpr const char* addCourseKey = "add-course";
 constexpr const char* addAlternativeKey = "add-alternative";
 constexpr const char* addGuestKey = "add-guest";
+constexpr const char* shareOutKey = "share-out";
+constexpr const char* useLeftKey = "use-left/"; // and the line that could take it
 constexpr const char* addJobKey = "add-job";
 constexpr const char* addTripKey = "add-trip";
 constexpr const char* removeKey = "remove";
@@ -260,6 +264,44 @@ QString removeRow(const LibraryState& library, Occasion& occasion, const RowPath
     return name;
 }
 
+/// What other dishes of the evening leave that a line of this one could take.
+std::vector<menus::ByProductOffer> offersFor(const LibraryState& library, const DishId& dish)
+{
+    const auto input = planInputOf(library);
+    const Dish* there = input ? findDish(*input->occasion, dish) : nullptr;
+    const bool isWhole =
+        input && faultsOf(*input->occasion, *input->kitchen, recipesOf(library)).empty();
+    if (there == nullptr || !isWhole) {
+        return {};
+    }
+    std::vector<menus::ByProductOffer> offers = menus::byProductOffers(*input);
+    std::erase_if(offers, [there](const menus::ByProductOffer& offer) {
+        return offer.taker != there->recipe;
+    });
+    return offers;
+}
+
+QString offerText(const menus::ByProductOffer& offer)
+{
+    return MenuOutline::tr("Use %1 from %2").arg(text(offer.name), text(offer.from));
+}
+
+/// The line takes what is left: one change of its recipe.
+std::optional<Edit> withLeftUsed(const LibraryState& library, const DishId& dish,
+                                 const std::string& line)
+{
+    for (const menus::ByProductOffer& offer : offersFor(library, dish)) {
+        const auto recipe = library.recipes.find(offer.taker);
+        if (offer.line.text() == line && recipe != library.recipes.end()) {
+            return Edit{
+                withRecipe(library, menus::withByProduct(*recipe->second, offer.line, offer.name)),
+                offerText(offer),
+                {}};
+        }
+    }
+    return std::nullopt;
+}
+
 } // namespace
 
 std::vector<OutlineRow> MenuOutline::rows(const LibraryState& library) const
@@ -279,6 +321,7 @@ std::vector<RowCommand> MenuOutline::commands(const LibraryState& library,
     std::vector<RowCommand> commands;
     if (kind == "guest" || kind == "guests") {
         commands.push_back({addGuestKey, tr("Add guest")});
+        commands.push_back({shareOutKey, tr("Share out portions")});
     } else if (kind == "job" || kind == "jobs") {
         commands.push_back({addJobKey, tr("Add job")});
     } else if (kind == "trip" || kind == "trips") {
@@ -287,6 +330,12 @@ std::vector<RowCommand> MenuOutline::commands(const LibraryState& library,
         commands.push_back({addCourseKey, tr("Add course")});
         if (path.has("course")) {
             commands.push_back({addAlternativeKey, tr("Add alternative")});
+            commands.push_back({shareOutKey, tr("Share out portions")});
+        }
+    }
+    if (kind == "dish") {
+        for (const menus::ByProductOffer& offer : offersFor(library, DishId{path.id()})) {
+            commands.push_back({useLeftKey + offer.line.text(), offerText(offer)});
         }
     }
     const bool isThing = path.size() > 0 && !path.id().empty();
@@ -315,6 +364,20 @@ Result<Edit> MenuOutline::run(const LibraryState& library, const std::string& ro
     }
     if (command == addAlternativeKey && path.has("course")) {
         return withNewAlternative(library, CourseId{path.idOf("course")});
+    }
+    if (command.starts_with(useLeftKey) && path.kind() == "dish") {
+        auto edit = withLeftUsed(library, DishId{path.id()},
+                                 command.substr(std::string_view(useLeftKey).size()));
+        return edit ? Result<Edit>(*std::move(edit)) : cannot;
+    }
+    if (command == shareOutKey) {
+        auto edit = path.has("course") ? sharedOut(library, CourseId{path.idOf("course")})
+                                       : sharedOut(library);
+        return edit ? Result<Edit>(*std::move(edit))
+                    : Failure{FailureKind::NotFound,
+                              "Portions are shared out so already: everybody has what leads the "
+                              "course, or what suits them with the fewest extra steps.",
+                              command};
     }
     if (command == addGuestKey) {
         return withNewGuest(library);

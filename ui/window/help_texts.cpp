@@ -40,7 +40,12 @@ QString tourText()
         "oven is. A double click on a broken rule at the foot opens it at that food.\n\n"
         "9. The page Shopping says what to buy on which trip, what for, and what will be left "
         "over. "
-        "Space ticks what is bought. What is at home, and what packs cost, is noted there too.");
+        "Space ticks what is bought. What is at home, and what packs cost, is noted there too.\n\n"
+        "10. Where courses have alternatives, the page Menus compares all the menus that they "
+        "make: "
+        "which can be cooked here, whom they suit, what each would do to the evening. One is taken "
+        "by a button and taken back by Undo. At table shows who gets what, shares portions out, "
+        "and prints place cards.");
 }
 
 QString cautionsText()

@@ -37,6 +37,7 @@ MainWindow::Parts::Parts(MainWindow& window, Document& document, ApplicationThem
       pages(new PageTabs(document, plan, presenter->looks(), asks, clock, theme.theme(), nullptr)),
       planning(new Planning(document, plan, &window)), strip(new PlanStrip(theme.theme())),
       advising(new Advising(document, plan, clashes->ways(), &window)),
+      comparing(new Comparing(document, pages->menus(), &window)),
       why(new WhyAsking(document, plan, theme, window)),
       desk(new OccasionDesk(document, asks, clock, &window)), said(new QLabel(&window)),
       saved(new QLabel(&window))
@@ -179,6 +180,7 @@ void MainWindow::connectPanels()
             [this](const QString& subject) { showTemperatures(subject.toStdString()); });
     connect(parts_->advising, &Advising::opened, this, &MainWindow::makeRoomForWays);
     connect(parts_->advising, &Advising::said, this, &MainWindow::say);
+    connect(parts_->comparing, &Comparing::said, this, &MainWindow::say);
     connect(parts_->clashes, &ClashPanel::clashPointedAt, this, [this](int number) {
         parts_->timeline->pointAtClash(number == 0 ? std::nullopt : std::optional(number));
     });

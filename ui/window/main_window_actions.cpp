@@ -134,6 +134,8 @@ void MainWindow::connectViewActions()
     connect(actions.showPerHour, &QAction::triggered, this, opener(&PageTabs::showPerHour));
     connect(actions.showNight, &QAction::triggered, this, opener(&PageTabs::showNight));
     connect(actions.showShopping, &QAction::triggered, this, opener(&PageTabs::showShopping));
+    connect(actions.showMenus, &QAction::triggered, this, opener(&PageTabs::showMenus));
+    connect(actions.showPlaces, &QAction::triggered, this, opener(&PageTabs::showPlaces));
     connect(actions.showTemperatures, &QAction::triggered, this, [this] { showTemperatures({}); });
     connect(parts_->pages, &PageTabs::fillRequested, this, [this](bool fills) {
         parts_->down->setVisible(!fills);

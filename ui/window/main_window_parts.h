@@ -6,6 +6,7 @@
 #include "ui/document/open_plan.h"
 #include "ui/timeline/hit_test.h"
 #include "ui/window/advising.h"
+#include "ui/window/comparing.h"
 #include "ui/window/head_bar.h"
 #include "ui/window/main_window.h"
 #include "ui/window/occasion_desk.h"
@@ -44,6 +45,7 @@ struct MainWindow::Parts
     Planning* planning;
     PlanStrip* strip;
     Advising* advising;
+    Comparing* comparing;
     WhyAsking* why;
     OccasionDesk* desk;
     QLabel* said;

@@ -8,9 +8,11 @@
 #include "ui/models/menu_outline.h"
 #include "ui/models/reading_choice.h"
 #include "ui/models/recipe_outline.h"
+#include "ui/pages/menus/menus_page.h"
 #include "ui/pages/night/night_page.h"
 #include "ui/pages/outline/outline_page.h"
 #include "ui/pages/per_hour/per_hour_page.h"
+#include "ui/pages/places/places_page.h"
 #include "ui/pages/shopping/shopping_page.h"
 #include "ui/pages/temperatures/temperature_page.h"
 
@@ -30,7 +32,8 @@ PageTabs::PageTabs(Document& document, OpenPlan& plan, const DishLooks& looks, P
       nightDesk_(new NightDesk(document, clock, this)),
       night_(new NightPage(*nightDesk_, prompts, theme, this)),
       temperatures_(new TemperaturePage(theme, this)),
-      shopping_(new ShoppingPage(document, prompts, theme, this))
+      shopping_(new ShoppingPage(document, prompts, theme, this)),
+      menus_(new MenusPage(theme, this)), places_(new PlacesPage(document, prompts, theme, this))
 {
     setObjectName(u"pages"_s);
     setTabPosition(QTabWidget::East);
@@ -51,6 +54,13 @@ PageTabs::PageTabs(Document& document, OpenPlan& plan, const DishLooks& looks, P
     shopping_->setObjectName(u"shoppingPage"_s);
     addTab(shopping_, tr("Shopping"));
     connect(shopping_, &ShoppingPage::said, this, &PageTabs::said);
+    menus_->setObjectName(u"menusPage"_s);
+    addTab(menus_, tr("Menus"));
+    connect(menus_, &MenusPage::fillRequested, this, &PageTabs::fillRequested);
+    places_->setObjectName(u"placesPage"_s);
+    addTab(places_, tr("At table"));
+    connect(places_, &PlacesPage::fillRequested, this, &PageTabs::fillRequested);
+    connect(places_, &PlacesPage::said, this, &PageTabs::said);
     connect(temperatures_, &TemperaturePage::fillRequested, this, &PageTabs::fillRequested);
     connect(night_, &NightPage::said, this, &PageTabs::said);
     connect(night_, &NightPage::fillRequested, this, &PageTabs::fillRequested);
@@ -86,6 +96,8 @@ void PageTabs::setTheme(const Theme& theme)
     night_->setTheme(theme);
     temperatures_->setTheme(theme);
     shopping_->setTheme(theme);
+    menus_->setTheme(theme);
+    places_->setTheme(theme);
     if (recipe_ != nullptr) {
         recipe_->setTheme(theme);
     }
@@ -111,6 +123,9 @@ void PageTabs::readAnew()
 
 void PageTabs::refreshSeen()
 {
+    if (currentWidget() == places_ && isOpen_) {
+        places_->refresh();
+    }
     refreshPerHour();
     refreshTemperatures();
     refreshShopping();
@@ -199,6 +214,18 @@ void PageTabs::showNight()
 {
     setCurrentWidget(night_);
     night_->setFocus();
+}
+
+void PageTabs::showMenus()
+{
+    setCurrentWidget(menus_);
+    menus_->setFocus();
+}
+
+void PageTabs::showPlaces()
+{
+    setCurrentWidget(places_);
+    places_->setFocus();
 }
 
 void PageTabs::showTemperatures(const std::string& subject)

@@ -14,9 +14,11 @@
 namespace suppertide::ui {
 
 class NightDesk;
+class MenusPage;
 class NightPage;
 class OutlinePage;
 class PerHourPage;
+class PlacesPage;
 class ShoppingPage;
 class TemperaturePage;
 
@@ -38,6 +40,8 @@ public:
     void showKitchen();
     void showPerHour();
     void showNight();
+    void showMenus();
+    void showPlaces();
     /// At that food or oven; as it was if the key is empty.
     void showTemperatures(const std::string& subject = {});
     /// While a step is dragged: how the temperatures would be. Null: the drag has ended.
@@ -45,6 +49,7 @@ public:
     void showShopping();
     void showRecipe(const QString& recipe);
     [[nodiscard]] PerHourPage& perHour() { return *perHour_; }
+    [[nodiscard]] MenusPage& menus() { return *menus_; }
     [[nodiscard]] const NightDesk& nightDesk() const { return *nightDesk_; }
 
     /// Closed, only the tabs are seen. A click on a tab opens its page, one on the tab of the page
@@ -76,6 +81,8 @@ private:
     NightPage* night_;
     TemperaturePage* temperatures_;
     ShoppingPage* shopping_;
+    MenusPage* menus_;
+    PlacesPage* places_;
     OutlinePage* recipe_ = nullptr;
     bool isOpen_ = true;
     PlanPtr shown_;   // on the per-hour page

@@ -132,6 +132,12 @@ WindowActions::WindowActions(QMenuBar& bar, QUndoStack& undo, QWidget* parent)
                            QKeySequence(u"Ctrl+5"_s));
     showShopping = add(menu, tr("S&hopping"), tr("What to buy on which trip, and what it costs"),
                        QKeySequence(u"Ctrl+6"_s));
+    showMenus = add(menu, tr("&Compare menus"),
+                    tr("Which of the menus that the alternatives make can be cooked here, and what "
+                       "each would do to the evening"),
+                    QKeySequence(u"Ctrl+0"_s));
+    showPlaces = add(menu, tr("&At table"), tr("Who gets what, and place cards"),
+                     QKeySequence(u"Ctrl+Shift+T"_s));
 
     menu = bar.addMenu(tr("&View"));
     zoomIn = add(menu, tr("Look &closer"), tr("More room for each hour"), QKeySequence::ZoomIn);

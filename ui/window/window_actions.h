@@ -53,6 +53,8 @@ struct WindowActions
     QAction* showNight;
     QAction* showTemperatures;
     QAction* showShopping;
+    QAction* showMenus;
+    QAction* showPlaces;
     // View
     QAction* zoomIn;
     QAction* zoomOut;
