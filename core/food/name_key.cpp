@@ -23,15 +23,17 @@ std::string folded(std::string_view name)
 {
     std::string result;
     for (std::size_t i = 0; i < name.size();) {
-        const auto accent = std::ranges::find_if(plainLetters, [&](const auto& letter) {
-            return name.substr(i).starts_with(letter.first);
-        });
+        const auto code = static_cast<unsigned char>(name[i]);
+        const auto accent = code < 128
+                                ? plainLetters.end()
+                                : std::ranges::find_if(plainLetters, [&](const auto& letter) {
+                                      return name.substr(i).starts_with(letter.first);
+                                  });
         if (accent != plainLetters.end()) {
             result += accent->second;
             i += accent->first.size();
             continue;
         }
-        const auto code = static_cast<unsigned char>(name[i]);
         const bool isBlank = std::isspace(code) != 0;
         if (!isBlank) {
             result += static_cast<char>(code < 128 ? std::tolower(code) : code);
