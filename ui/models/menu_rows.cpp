@@ -321,7 +321,9 @@ std::vector<RowCommand> MenuOutline::commands(const LibraryState& library,
     std::vector<RowCommand> commands;
     if (kind == "guest" || kind == "guests") {
         commands.push_back({addGuestKey, tr("Add guest")});
-        commands.push_back({shareOutKey, tr("Share out portions")});
+        if (sharedOut(library)) {
+            commands.push_back({shareOutKey, tr("Share out portions")});
+        }
     } else if (kind == "job" || kind == "jobs") {
         commands.push_back({addJobKey, tr("Add job")});
     } else if (kind == "trip" || kind == "trips") {
@@ -330,7 +332,9 @@ std::vector<RowCommand> MenuOutline::commands(const LibraryState& library,
         commands.push_back({addCourseKey, tr("Add course")});
         if (path.has("course")) {
             commands.push_back({addAlternativeKey, tr("Add alternative")});
-            commands.push_back({shareOutKey, tr("Share out portions")});
+            if (sharedOut(library, CourseId{path.idOf("course")})) {
+                commands.push_back({shareOutKey, tr("Share out portions")});
+            }
         }
     }
     if (kind == "dish") {
@@ -368,11 +372,20 @@ Result<Edit> MenuOutline::run(const LibraryState& library, const std::string& ro
     if (command.starts_with(useLeftKey) && path.kind() == "dish") {
         auto edit = withLeftUsed(library, DishId{path.id()},
                                  command.substr(std::string_view(useLeftKey).size()));
+        if (edit) {
+            edit->select = row;
+        }
         return edit ? Result<Edit>(*std::move(edit)) : cannot;
     }
     if (command == shareOutKey) {
         auto edit = path.has("course") ? sharedOut(library, CourseId{path.idOf("course")})
                                        : sharedOut(library);
+        if (edit && path.has("course")) {
+            edit->select = RowPath().with("course", path.idOf("course")).text();
+        } else if (edit && !open->occasion.guests.empty()) {
+            const GuestId& first = open->occasion.guests.front().id;
+            edit->select = RowPath().with("guest", first.text()).text();
+        }
         return edit ? Result<Edit>(*std::move(edit))
                     : Failure{FailureKind::NotFound,
                               "Portions are shared out so already: everybody has what leads the "
