@@ -172,6 +172,8 @@ void Document::keepSetting(const QString& name, const QString& value)
 {
     if (saveState_ != SaveState::ReadOnly) {
         store_->keepSetting(name.toStdString(), value.toStdString());
+    } else {
+        store_->rememberSetting(name.toStdString(), value.toStdString());
     }
 }
 

@@ -37,17 +37,27 @@ void StoreThread::redo()
 
 void StoreThread::keepSetting(std::string name, std::string value)
 {
+    settings_[name] = value;
     push(KeepSetting{std::move(name), std::move(value)});
+}
+
+void StoreThread::rememberSetting(std::string name, std::string value)
+{
+    settings_[std::move(name)] = std::move(value);
 }
 
 std::optional<std::string> StoreThread::setting(const std::string& name)
 {
+    if (const auto known = settings_.find(name); known != settings_.end()) {
+        return known->second;
+    }
     const std::scoped_lock lock(libraryMutex_);
     Result<std::optional<std::string>> read = library_->setting(name);
     if (!read) {
         log::warn(channel, "setting {} cannot be read: {}", name, read.error().forLog);
         return std::nullopt;
     }
+    settings_[name] = *read;
     return *std::move(read);
 }
 

@@ -7,6 +7,7 @@
 
 #include <condition_variable>
 #include <deque>
+#include <map>
 #include <memory>
 #include <mutex>
 #include <optional>
@@ -35,7 +36,10 @@ public:
     void undo();
     void redo();
     void keepSetting(std::string name, std::string value);
-    /// Reads at once; waits for a write under way (some tens of ms at most).
+    /// As keepSetting, but for as long as this lives, and not on disk.
+    void rememberSetting(std::string name, std::string value);
+    /// What was kept last, written or not. The first time a name is asked for it is read, and waits
+    /// for a write under way (some tens of ms at most). On the thread that owns this.
     [[nodiscard]] std::optional<std::string> setting(const std::string& name);
     /// Tries the write that failed again.
     void retry();
@@ -70,6 +74,7 @@ private:
     void tellIfAllWritten();
 
     std::unique_ptr<Library> library_;
+    std::map<std::string, std::optional<std::string>> settings_; // as asked for or kept
     std::mutex libraryMutex_;
     std::mutex mutex_;
     std::condition_variable_any wake_;
