@@ -47,6 +47,10 @@ void judgeHot(Case& each)
     }
 }
 
+/// Degrees. A food comes ever nearer to the temperature of a place that is as cold as the limit
+/// asks, and never quite there; a thermometer that reads whole degrees shows no difference.
+constexpr double almost = 0.5;
+
 /// A stay in a cold place: what is warm goes down first (judgeCooling), and from then on stays
 /// down.
 class ColdStay
@@ -86,6 +90,9 @@ private:
                 return run.at((minute - segment.from) / segment.length());
             };
             const double warmest = std::max(at(from), at(over.to));
+            if (!wasCold_ && warmest <= rule_->temperature->celsius() + almost) {
+                return;
+            }
             warmest_ = spans_.empty() ? warmest : std::max(warmest_, warmest);
             append(spans_, {from, over.to});
         }

@@ -65,6 +65,16 @@ PlanPtr planned(const PlanInput& input)
     return stopped != nullptr ? stopped->best : nullptr;
 }
 
+/// What is wrong with a plan, for a test that fails.
+std::string sentencesOf(const Plan& plan, const Occasion& occasion)
+{
+    std::string all;
+    for (const Clash& clash : plan.clashes) {
+        all += sentence(plan, occasion, clash) + "\n";
+    }
+    return all;
+}
+
 /// From the end of one task to the start of another.
 Minutes between(const Plan& plan, const std::string& from, const std::string& to)
 {
@@ -156,9 +166,10 @@ TEST(SupperAsPlanned, ChillsItsCustardAndBurnsItsCrustAtTheLastMoment)
 
 TEST(SundayLunchAsPlanned, HasNoClashAndRestsItsChicken)
 {
-    const PlanPtr plan = planned(inputOf("sunday-lunch"));
+    const PlanInput input = inputOf("sunday-lunch");
+    const PlanPtr plan = planned(input);
     ASSERT_NE(plan, nullptr);
-    EXPECT_TRUE(plan->holds());
+    EXPECT_TRUE(plan->holds()) << sentencesOf(*plan, *input.occasion);
     const std::string roast = taskLike(*plan, "chicken/", "/roast.out");
     const Minutes rested = between(*plan, roast, "chicken/*/carve");
     EXPECT_GE(rested, Minutes{10});

@@ -26,7 +26,7 @@ PossibleStay possibleStay(const Model& model, OvenDemandIndex index, Literal ins
 void addOvenCosts(Model& model)
 {
     const Problem& problem = model.problem();
-    if (problem.ovenDemands.empty()) {
+    if (problem.ovenDemands.empty() || problem.ovens.empty()) {
         return;
     }
     const OvenProgramStyle style = ovenProgramStyle(problem.costs, true);

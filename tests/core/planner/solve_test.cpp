@@ -233,6 +233,15 @@ TEST(Solve, BakesAtOneTemperatureAfterTheOther)
     EXPECT_TRUE(apart >= 34 || apart <= -30 - 13); // 50 °C down at 4 °C a minute: 13 minutes
 }
 
+TEST(Solve, FindsNoPlanForAnOvenThatIsNotThere)
+{
+    SmallProblem made(90);
+    made.inOven("e1", made.task("gratin", 30), 140, 160, 150);
+    const PlannerOutcome outcome = planned(made.problem);
+    EXPECT_EQ(outcome.schedule.status, ScheduleStatus::Infeasible);
+    EXPECT_EQ(outcome.schedule.conflict, std::vector<std::string>{"oven:e1"});
+}
+
 TEST(Solve, SharesTheOvenWhereBandsMeet)
 {
     SmallProblem made(200);
