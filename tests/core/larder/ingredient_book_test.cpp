@@ -55,10 +55,7 @@ TEST(IngredientBookOfALarder, BelievesTheLatestLabel)
 {
     Larder larder;
     larder.labels = {{"pesto", {Substance::Milk}, CivilDate{2027, 1, 2}, ""},
-                     {"pesto",
-                      {Substance::Milk, Substance::Cashew},
-                      CivilDate{2027, 5, 2},
-                      ""}};
+                     {"pesto", {Substance::Milk, Substance::Cashew}, CivilDate{2027, 5, 2}, ""}};
     const IngredientBook book = ingredientBook(larder);
     const Ingredient& pesto = *book.find("pesto");
     EXPECT_FALSE(pesto.checkLabel);
