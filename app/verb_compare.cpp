@@ -10,6 +10,7 @@
 #include "core/menus/compare.h"
 #include "core/menus/figure.h"
 #include "core/plan/making.h"
+#include "core/shopping/menu_price.h"
 #include "core/wording/menu_words.h"
 
 namespace suppertide::app {
@@ -136,6 +137,7 @@ Exit runCompare(const CommandLine& line, const VerbContext& context)
     }
     menus::CompareRequest request{*input, {}, {}, 0};
     request.limits.wallClock = std::chrono::seconds(line.seconds.value_or(usualSeconds));
+    request.price = shopping::priceOfMenus({*input, larderOf(evening->state), {}, nullptr, {}});
     const auto comparison = menus::compareMenus(request);
     if (!comparison) {
         return say(comparison.error(), context);

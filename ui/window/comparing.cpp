@@ -1,6 +1,7 @@
 #include "ui/window/comparing.h"
 
 #include "core/menus/compare.h"
+#include "core/shopping/menu_price.h"
 #include "ui/pages/menus/menus_page.h"
 
 namespace suppertide::ui {
@@ -39,6 +40,8 @@ void Comparing::begin()
     menus::CompareRequest request{*input, {}, {}, document_.state()->revision};
     request.input.recipes = document_.library().recipes; // of all alternatives, cooked or not
     request.limits.wallClock = longest;
+    request.price =
+        shopping::priceOfMenus({request.input, larderOf(document_.library()), {}, nullptr, {}});
     input_ = request.input;
     page_.show(nullptr, std::nullopt);
     comparison_.reset();

@@ -163,8 +163,8 @@ WindowActions::WindowActions(QMenuBar& bar, QUndoStack& undo, QWidget* parent)
     }
     menu->addSeparator();
     auto* scales = new QActionGroup(parent);
-    readCelsius = add(menu, tr("Temperatures in °&C"), tr("On screen and on paper"));
-    readFahrenheit = add(menu, tr("Temperatures in °&F"), tr("On screen and on paper"));
+    readCelsius = add(menu, tr("T&emperatures in °C"), tr("On screen and on paper"));
+    readFahrenheit = add(menu, tr("Te&mperatures in °F"), tr("On screen and on paper"));
     for (QAction* scale : {readCelsius, readFahrenheit}) {
         scale->setCheckable(true);
         scales->addAction(scale);

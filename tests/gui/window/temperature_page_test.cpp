@@ -237,7 +237,7 @@ TEST_F(TemperaturePageTest, IsReadInFahrenheitWhereTheUserChoosesSo)
         }
         FAIL() << text.toStdString();
     };
-    trigger(u"Temperatures in °&F"_s);
+    trigger(u"Te&mperatures in °F"_s);
     EXPECT_TRUE(chart().view().stays.front().first.endsWith(u"°F"_s));
     EXPECT_TRUE(chart().view().isFahrenheit);
     EXPECT_FALSE(document_->undoStack().undoText().contains(u"°"_s)); // it changes no plan
@@ -246,7 +246,7 @@ TEST_F(TemperaturePageTest, IsReadInFahrenheitWhereTheUserChoosesSo)
     openPage();
     choose(u"Potato gratin: layers"_s);
     EXPECT_TRUE(chart().view().isFahrenheit) << "kept with the library";
-    trigger(u"Temperatures in °&C"_s);
+    trigger(u"T&emperatures in °C"_s);
     EXPECT_FALSE(chart().view().isFahrenheit);
 }
 

@@ -260,9 +260,10 @@ void ShoppingPage::showSummary()
     }
     if (list.cost > 0) {
         const QString cost = QString::fromStdString(priceText(list.cost, list.currency));
-        words << (list.unpriced == 0
-                      ? tr("%1 together.").arg(cost)
-                      : tr("%1 together; of %2 no price is known.").arg(cost).arg(list.unpriced));
+        words
+            << (list.unpriced == 0
+                    ? tr("%1 together.").arg(cost)
+                    : tr("%1 together, and %2 more without a price.").arg(cost).arg(list.unpriced));
     }
     for (const std::string& sentence : list.sentences) {
         words << QString::fromStdString(sentence);

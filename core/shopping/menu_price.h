@@ -1,0 +1,18 @@
+// What menus of an evening cost, for comparing them.
+#pragma once
+
+#include <cstdint>
+#include <functional>
+#include <optional>
+
+#include "core/shopping/shopping_list.h"
+
+namespace suppertide::shopping {
+
+/// For an occasion in place of the input's own: what there is to pay for all that has a price, in
+/// hundredths of the larder's currency; absent if nothing has one. What is ticked counts as still
+/// to buy. May be called from several threads at once.
+[[nodiscard]] std::function<std::optional<std::int64_t>(const Occasion&)>
+priceOfMenus(ShoppingInput input);
+
+} // namespace suppertide::shopping
