@@ -56,7 +56,7 @@ std::vector<OvenStay> anyStays(Random& random)
 TEST(LeastHeat, IsAsMinuteByMinute)
 {
     int asked = 0;
-    forEachSeed(150, [&](Random& random) {
+    forEachSeed(50, [&](Random& random) {
         const Oven oven = anyOven(random);
         LeastHeat heat(oven, plenty);
         for (int i = 0; i < 4; ++i) {
@@ -66,7 +66,7 @@ TEST(LeastHeat, IsAsMinuteByMinute)
             asked += minutes > 0 && minutes < plenty ? 1 : 0;
         }
     });
-    EXPECT_GT(asked, 250);
+    EXPECT_GT(asked, 80);
 }
 
 TEST(LeastHeat, IsTheSameWhenAllIsLater)
