@@ -8,31 +8,7 @@ namespace {
 
 std::string_view partName(IngredientPart part)
 {
-    switch (part) {
-    case IngredientPart::Whole:
-        return "";
-    case IngredientPart::Zest:
-        return "zest";
-    case IngredientPart::Juice:
-        return "juice";
-    case IngredientPart::Yolk:
-        return "yolk";
-    case IngredientPart::White:
-        return "white";
-    case IngredientPart::Leaves:
-        return "leaves";
-    case IngredientPart::Stalks:
-        return "stalks";
-    case IngredientPart::Bones:
-        return "bones";
-    case IngredientPart::Meat:
-        return "meat";
-    case IngredientPart::Peel:
-        return "peel";
-    case IngredientPart::Seeds:
-        return "seeds";
-    }
-    return "";
+    return part == IngredientPart::Whole ? std::string_view{} : nameOf(part);
 }
 
 /// What comes off or out of a whole thing, rather than being a piece of it.
