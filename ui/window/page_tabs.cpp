@@ -148,8 +148,13 @@ void PageTabs::refreshTemperatures()
 
 void PageTabs::refreshShopping()
 {
-    if (currentWidget() == shopping_ && isOpen_) {
+    if (currentWidget() != shopping_ || !isOpen_) {
+        return;
+    }
+    if (plan_.isCurrent()) {
         shopping_->show(plan_.plan());
+    } else {
+        shopping_->awaitPlan();
     }
 }
 

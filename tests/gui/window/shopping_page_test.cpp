@@ -8,6 +8,7 @@
 #include <QTreeView>
 
 #include "tests/gui/window/open_window.h"
+#include "ui/models/larder_outline.h"
 #include "ui/models/shopping_items.h"
 #include "ui/pages/outline/outline_page.h"
 #include "ui/pages/shopping/shopping_page.h"
@@ -24,13 +25,17 @@ protected:
     {
         OpenWindow::SetUp();
         QTest::keyClick(window_.get(), Qt::Key_6, Qt::ControlModifier);
-        ASSERT_TRUE(part<QWidget>(u"shoppingPage"_s).isVisible());
+        ASSERT_TRUE(page().isVisible());
+        ASSERT_TRUE(isWorkedOut());
+    }
+    [[nodiscard]] ShoppingPage& page() const { return part<ShoppingPage>(u"shoppingPage"_s); }
+    [[nodiscard]] bool isWorkedOut() const
+    {
+        constexpr int longEnough = 60'000; // ms: for a busy machine; nothing is measured
+        return QTest::qWaitFor([this] { return !page().isWorking(); }, longEnough);
     }
     [[nodiscard]] QTreeView& list() const { return part<QTreeView>(u"shoppingList"_s); }
-    [[nodiscard]] const ShoppingItems& items() const
-    {
-        return part<ShoppingPage>(u"shoppingPage"_s).items();
-    }
+    [[nodiscard]] const ShoppingItems& items() const { return page().items(); }
     [[nodiscard]] const shopping::ShoppingLine& chosen() const
     {
         const auto* line = items().lineAt(list().currentIndex());
@@ -93,6 +98,7 @@ TEST_F(ShoppingPageTest, NotesWhatIsAtHomeAndAPrice)
     EXPECT_EQ(part<OutlinePage>(u"larderPage"_s).selected(), "stock:0");
     QComboBox& views = part<QComboBox>(u"shoppingViews"_s);
     QTest::keyClick(&views, Qt::Key_Home);
+    ASSERT_TRUE(isWorkedOut());
     const auto* now = items().lineAt(items().find(line.key));
     ASSERT_NE(now, nullptr);
     EXPECT_GT(now->fromHome.value, Rational{0});
@@ -100,6 +106,41 @@ TEST_F(ShoppingPageTest, NotesWhatIsAtHomeAndAPrice)
     QTest::mouseClick(&part<QPushButton>(u"shoppingPrice"_s), Qt::LeftButton);
     EXPECT_EQ(larderOf(document_->library()).packs.size(), 1U);
     EXPECT_EQ(part<OutlinePage>(u"larderPage"_s).selected(), "pack:0");
+}
+
+TEST_F(ShoppingPageTest, KeepsTheListWhileAnotherIsWorkedOutAndSaysSo)
+{
+    const QLabel& working = part<QLabel>(u"shoppingWorking"_s);
+    EXPECT_EQ(working.text(), QString());
+    const std::vector<shopping::ShoppingLine> before = items().list().lines;
+    Larder larder = larderOf(document_->library());
+    larder.stock.push_back({before.front().ingredient, before.front().needed, {}});
+    document_->apply(withLarder(document_->library(), larder), u"stock"_s);
+    // Nothing of it is done on this thread: the list before is there until a later event.
+    EXPECT_TRUE(page().isWorking());
+    EXPECT_TRUE(working.text().contains(u"worked out"_s));
+    EXPECT_EQ(items().list().lines, before);
+    ASSERT_TRUE(isWorkedOut());
+    EXPECT_EQ(working.text(), QString());
+    const auto* now = items().lineAt(items().find(before.front().key));
+    ASSERT_NE(now, nullptr);
+    EXPECT_GT(now->fromHome.value, Rational{0});
+}
+
+TEST_F(ShoppingPageTest, KeepsATickThatComesWhileTheListIsWorkedOut)
+{
+    chooseFirst();
+    const shopping::ShoppingLine line = chosen();
+    Larder larder = larderOf(document_->library());
+    larder.currency = "CHF";
+    document_->apply(withLarder(document_->library(), larder), u"currency"_s);
+    ASSERT_TRUE(page().isWorking());
+    QTest::keyClick(&list(), Qt::Key_Space);
+    EXPECT_TRUE(chosen().isBought);
+    ASSERT_TRUE(isWorkedOut());
+    EXPECT_EQ(items().list().currency, "CHF");
+    EXPECT_EQ(chosen().key, line.key);
+    EXPECT_TRUE(chosen().isBought);
 }
 
 TEST_F(ShoppingPageTest, ShowsEquipmentAndWhatToMeasureOut)

@@ -23,6 +23,7 @@
 #include "ui/models/shopping_edits.h"
 #include "ui/models/shopping_items.h"
 #include "ui/pages/outline/outline_page.h"
+#include "ui/pages/shopping/current_lists.h"
 #include "ui/print/list_html.h"
 #include "ui/print/list_pdf.h"
 
@@ -65,12 +66,13 @@ void setHtml(QTextBrowser& browser, const QString& html)
 
 ShoppingPage::ShoppingPage(Document& document, Prompts& prompts, const Theme& theme,
                            QWidget* parent)
-    : QWidget(parent), document_(document), prompts_(prompts), items_(new ShoppingItems(this)),
+    : QWidget(parent), document_(document), prompts_(prompts),
+      lists_(new CurrentLists(document, this)), items_(new ShoppingItems(this)),
       larder_(new OutlinePage(tr("At home and prices"), std::make_unique<LarderOutline>(), document,
                               theme, this)),
-      heading_(new QLabel(tr("Shopping"), this)), summary_(new QLabel(this)),
-      views_(new QComboBox(this)), stack_(new QStackedWidget(this)), tree_(new QTreeView(this)),
-      details_(reader(u"shoppingLine"_s, tr("The chosen thing"), this)),
+      heading_(new QLabel(tr("Shopping"), this)), working_(new QLabel(this)),
+      summary_(new QLabel(this)), views_(new QComboBox(this)), stack_(new QStackedWidget(this)),
+      tree_(new QTreeView(this)), details_(reader(u"shoppingLine"_s, tr("The chosen thing"), this)),
       equipment_(reader(u"equipmentText"_s, tr("Equipment"), this)),
       measuring_(reader(u"measuringText"_s, tr("To measure out"), this)),
       atHome_(button(tr("At &home…"), u"shoppingAtHome"_s,
@@ -81,12 +83,13 @@ ShoppingPage::ShoppingPage(Document& document, Prompts& prompts, const Theme& th
 {
     build();
     setTheme(theme);
-    show({});
+    showLists();
 }
 
 void ShoppingPage::build()
 {
     larder_->setObjectName(u"larderPage"_s);
+    working_->setObjectName(u"shoppingWorking"_s);
     summary_->setObjectName(u"shoppingSummary"_s);
     summary_->setWordWrap(true);
     summary_->setTextFormat(Qt::PlainText);
@@ -100,12 +103,16 @@ void ShoppingPage::build()
     stack_->addWidget(measuring_);
     auto* page = new QVBoxLayout(this);
     page->setContentsMargins(10, 8, 10, 8);
-    page->addWidget(heading_);
+    page->addWidget(head());
     page->addWidget(summary_);
     page->addWidget(views_);
     page->addWidget(stack_, 1);
     page->addWidget(buttons());
-    connect(views_, &QComboBox::currentIndexChanged, stack_, &QStackedWidget::setCurrentIndex);
+    connect(lists_, &CurrentLists::changed, this, &ShoppingPage::showLists);
+    connect(views_, &QComboBox::currentIndexChanged, this, [this](int view) {
+        stack_->setCurrentIndex(view);
+        showPlanList();
+    });
     connect(items_, &ShoppingItems::ticked, this, &ShoppingPage::tick);
     connect(tree_->selectionModel(), &QItemSelectionModel::currentChanged, this,
             &ShoppingPage::showLine);
@@ -119,6 +126,18 @@ void ShoppingPage::build()
             goToLarder(packEdit(document_.library(), *line));
         }
     });
+}
+
+/// Whether the lists are being worked out stands where nothing moves for it.
+QWidget* ShoppingPage::head()
+{
+    auto* row = new QWidget(this);
+    auto* across = new QHBoxLayout(row);
+    across->setContentsMargins(0, 0, 0, 0);
+    across->addWidget(heading_);
+    across->addStretch();
+    across->addWidget(working_);
+    return row;
 }
 
 QWidget* ShoppingPage::listView()
@@ -181,6 +200,7 @@ QWidget* ShoppingPage::buttons()
 void ShoppingPage::setTheme(const Theme& theme)
 {
     heading_->setFont(theme.font(TypeRole::Heading));
+    working_->setFont(theme.font(TypeRole::Secondary));
     summary_->setFont(theme.font(TypeRole::Control));
     tree_->setFont(theme.font(TypeRole::Label));
     tree_->header()->setFont(theme.font(TypeRole::SecondaryBold));
@@ -192,22 +212,34 @@ void ShoppingPage::setTheme(const Theme& theme)
 
 void ShoppingPage::show(const PlanPtr& plan)
 {
+    lists_->look(plan);
+}
+
+void ShoppingPage::awaitPlan()
+{
+    lists_->awaitPlan();
+}
+
+bool ShoppingPage::isWorking() const
+{
+    return lists_->isWorking();
+}
+
+void ShoppingPage::showLists()
+{
     const auto* chosen = items_->lineAt(tree_->currentIndex());
     const std::string key = chosen == nullptr ? std::string() : chosen->key;
-    const bool isOtherPlan = plan != plan_;
-    const shopping::ShoppingList list = listNow(plan);
-    if (items_->show(list)) {
+    if (items_->show(lists_->buy())) {
         tree_->expandAll();
         spanHeadings({});
         if (const QModelIndex again = items_->find(key); again.isValid()) {
             tree_->setCurrentIndex(again);
         }
     }
+    working_->setText(lists_->isWorking() ? tr("being worked out anew…") : QString());
     showSummary();
     showLine();
-    if (isOtherPlan || !plan) {
-        showPlanLists();
-    }
+    showPlanList();
 }
 
 /// Trips and sections have no price, and need the room.
@@ -222,40 +254,30 @@ void ShoppingPage::spanHeadings(const QModelIndex& parent)
     }
 }
 
-void ShoppingPage::showPlanLists()
+/// Long texts are laid out only where they are seen.
+void ShoppingPage::showPlanList()
 {
-    const PlanPtr& plan = plan_;
-    setHtml(*equipment_,
-            plan ? equipmentHtml(shopping::equipmentOf(*plan), plan->formulation->calendar)
-                 : tr("There is no plan yet. Put dishes on the menu first."));
-    setHtml(*measuring_,
-            plan ? miseEnPlaceHtml(shopping::miseEnPlaceOf(*plan), plan->formulation->calendar)
-                 : tr("There is no plan yet. Put dishes on the menu first."));
-}
-
-/// A tick changes nothing but itself, and the rest takes longer than a click may.
-shopping::ShoppingList ShoppingPage::listNow(const PlanPtr& plan)
-{
-    const LibraryState& now = document_.library();
-    const OccasionPtr record = openOccasion(now);
-    const OccasionPtr before = openOccasion(made_);
-    const bool isTick = record && before && plan == plan_ && made_.larder == now.larder &&
-                        made_.recipes == now.recipes && made_.kitchens == now.kitchens &&
-                        record->occasion == before->occasion && record->layout == before->layout;
-    made_ = now;
-    plan_ = plan;
-    if (isTick) {
-        return shopping::withTicks(items_->list(), record->bought, larderOf(now));
+    const PlanPtr& plan = lists_->plan();
+    const QString none = tr("There is no plan yet. Put dishes on the menu first.");
+    if (views_->currentIndex() == Equipment) {
+        setHtml(*equipment_,
+                plan ? equipmentHtml(lists_->equipment(), plan->formulation->calendar) : none);
+    } else if (views_->currentIndex() == Measuring) {
+        setHtml(*measuring_,
+                plan ? miseEnPlaceHtml(lists_->measuring(), plan->formulation->calendar) : none);
     }
-    const auto input = shoppingInputOf(now, plan);
-    return input ? shopping::shoppingListOf(*input) : shopping::ShoppingList{};
 }
 
 void ShoppingPage::showSummary()
 {
     const shopping::ShoppingList& list = items_->list();
     QStringList words;
-    if (list.lines.empty()) {
+    if (!lists_->failure().isEmpty()) {
+        words << lists_->failure();
+    }
+    if (list.lines.empty() && lists_->isWorking()) {
+        words << tr("What to buy is being worked out…");
+    } else if (list.lines.empty()) {
         words << tr("There is nothing to buy yet. Give dishes portions under “Menu and guests”.");
     }
     if (list.cost > 0) {

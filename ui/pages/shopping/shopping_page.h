@@ -6,7 +6,6 @@
 #include <QWidget>
 
 #include "core/plan/plan.h"
-#include "core/shopping/shopping_list.h"
 #include "ui/document/document.h"
 #include "ui/prompts/prompts.h"
 #include "ui/theme/theme.h"
@@ -23,6 +22,7 @@ class QTreeView;
 namespace suppertide::ui {
 
 struct Edit;
+class CurrentLists;
 class OutlinePage;
 class ShoppingItems;
 
@@ -36,8 +36,13 @@ public:
                  QWidget* parent = nullptr);
 
     void setTheme(const Theme& theme);
-    /// After a change of the document or of the plan, which may be null.
+    /// After a change of the document or of the plan, which may be null. What takes long is worked
+    /// out beside; the lists before stay until then, and the page says so.
     void show(const PlanPtr& plan);
+    /// The same while a plan is being made for what has changed.
+    void awaitPlan();
+    /// What is shown is not yet of the document as it is now.
+    [[nodiscard]] bool isWorking() const;
     [[nodiscard]] const ShoppingItems& items() const { return *items_; }
 
 Q_SIGNALS:
@@ -53,6 +58,7 @@ private:
     };
 
     void build();
+    QWidget* head();
     QWidget* listView();
     QWidget* buttons();
     void showLine();
@@ -63,18 +69,18 @@ private:
     void savePdf();
     void print();
     [[nodiscard]] QString html() const;
+    void showLists();
     void showSummary();
-    void showPlanLists();
+    void showPlanList();
     void spanHeadings(const QModelIndex& parent);
-    [[nodiscard]] shopping::ShoppingList listNow(const PlanPtr& plan);
 
     Document& document_;
     Prompts& prompts_;
-    LibraryState made_; // that the list was made from, with `plan_`
-    PlanPtr plan_;
+    CurrentLists* lists_;
     ShoppingItems* items_;
     OutlinePage* larder_;
     QLabel* heading_;
+    QLabel* working_;
     QLabel* summary_;
     QComboBox* views_;
     QStackedWidget* stack_;
