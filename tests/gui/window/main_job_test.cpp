@@ -76,18 +76,25 @@ TEST_F(MainJob, IsDoneWithTheMouse)
     dragVariant(QStringLiteral("with thyme"), [&] { whileDragged = clashes(); });
     EXPECT_TRUE(hasOvenClash(whileDragged)) << whileDragged.join(u'\n').toStdString();
     EXPECT_EQ(document_->undoStack().count(), 1);
-    ASSERT_TRUE(hasOvenClash(clashes())) << clashes().join(u'\n').toStdString();
+    // A plan that took longer than a frame to lay out is laid out beside.
+    const auto collidesSoon = [this] {
+        return QTest::qWaitFor([this] { return hasOvenClash(clashes()); });
+    };
+    const auto holdsSoon = [this] {
+        return QTest::qWaitFor([this] { return clashes().isEmpty(); });
+    };
+    ASSERT_TRUE(collidesSoon()) << clashes().join(u'\n').toStdString();
 
     // An hour earlier the gratin is out before the oven heats up for the roots.
     const QPoint bake = onBlock("gratin/*/bake");
     dragAndLook(bake, bake - QPoint{pixels(Minutes{60}), 0}, [&] { whileDragged = clashes(); });
     EXPECT_EQ(whileDragged, QStringList{});
-    EXPECT_EQ(clashes(), QStringList{});
+    EXPECT_TRUE(holdsSoon());
 
     QTest::keyClick(window_->windowHandle(), Qt::Key_Z, Qt::ControlModifier);
-    EXPECT_TRUE(hasOvenClash(clashes()));
+    EXPECT_TRUE(collidesSoon());
     QTest::keyClick(window_->windowHandle(), Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
-    EXPECT_EQ(clashes(), QStringList{});
+    EXPECT_TRUE(holdsSoon());
 
     const QString pdf = folder_.filePath(QStringLiteral("supper.pdf"));
     answers_.file = pdf;
