@@ -8,6 +8,7 @@
 
 #include "app/library_paths.h"
 #include "core/larder/ingredient_book.h"
+#include "core/plan/lay_out.h"
 #include "core/store/sqlite_library.h"
 
 namespace suppertide::app {
@@ -167,6 +168,28 @@ Result<PlanInput> planInputOf(const LibraryState& state, const OccasionPtr& reco
                     state.recipes, std::shared_ptr<const Layout>(record, &record->layout)};
     input.ingredients = ingredientBook(larderOf(state));
     return input;
+}
+
+Result<NamedEvening> namedEvening(const CommandLine& line)
+{
+    auto evening = findEvening(line, line.arguments.front());
+    if (!evening) {
+        return evening.error();
+    }
+    auto input = planInputOf(evening->state, evening->record);
+    if (!input) {
+        return input.error();
+    }
+    return NamedEvening{*std::move(evening), *std::move(input)};
+}
+
+Result<PlanPtr> laidOutPlan(const PlanInput& input)
+{
+    auto formulation = formulate(input);
+    if (!formulation) {
+        return formulation.error();
+    }
+    return judgePlan(*formulation, input, layOut(**formulation, *input.layout));
 }
 
 ExchangeContent contentWith(const LibraryState& state, OccasionRecord record)

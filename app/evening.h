@@ -8,7 +8,7 @@
 #include "app/command_line.h"
 #include "core/exchange/exchange.h"
 #include "core/library/library.h"
-#include "core/plan/formulation.h"
+#include "core/plan/plan.h"
 
 namespace suppertide::app {
 
@@ -29,6 +29,17 @@ struct Evening
 
 /// NotFound if its kitchen is not in the state.
 [[nodiscard]] Result<PlanInput> planInputOf(const LibraryState& state, const OccasionPtr& record);
+
+/// The occasion that a command names first, and what planning it starts from.
+struct NamedEvening
+{
+    Evening evening;
+    PlanInput input;
+};
+[[nodiscard]] Result<NamedEvening> namedEvening(const CommandLine& line);
+
+/// The plan as the occasion's layout has it, with what clashes in it. Failure for faulty input.
+[[nodiscard]] Result<PlanPtr> laidOutPlan(const PlanInput& input);
 
 /// The occasion with its kitchen and the recipes it needs (preparations of preparations included).
 [[nodiscard]] ExchangeContent contentWith(const LibraryState& state, OccasionRecord record);

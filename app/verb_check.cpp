@@ -4,7 +4,7 @@
 
 #include "app/evening.h"
 #include "app/verbs.h"
-#include "core/plan/lay_out.h"
+#include "core/wording/diet_words.h"
 #include "core/wording/wording.h"
 
 namespace suppertide::app {
@@ -24,34 +24,41 @@ void warnIfPast(const Plan& plan, const VerbContext& context)
     }
 }
 
+void noteDoubts(const Occasion& occasion, const VerbContext& context)
+{
+    for (const Guest& guest : occasion.guests) {
+        if (const std::string doubt = dietDoubtSentence(guest); !doubt.empty()) {
+            context.out << "Note: " << doubt << '\n';
+        }
+    }
+}
+
 } // namespace
 
 Exit runCheck(const CommandLine& line, const VerbContext& context)
 {
-    auto evening = findEvening(line, line.arguments.front());
-    if (!evening) {
-        return say(evening.error(), context);
+    auto named = namedEvening(line);
+    if (!named) {
+        return say(named.error(), context);
     }
-    auto input = planInputOf(evening->state, evening->record);
-    if (!input) {
-        return say(input.error(), context);
+    const auto plan = laidOutPlan(named->input);
+    if (!plan) {
+        return say(plan.error(), context);
     }
-    auto formulation = formulate(*input);
-    if (!formulation) {
-        return say(formulation.error(), context);
-    }
-    const PlanPtr plan = judgePlan(*formulation, *input, layOut(**formulation, *input->layout));
-    warnIfPast(*plan, context);
+    const Occasion& occasion = *named->input.occasion;
+    const std::vector<Clash>& clashes = (*plan)->clashes;
+    warnIfPast(**plan, context);
+    noteDoubts(occasion, context);
     int number = 0;
-    for (const Clash& clash : plan->clashes) {
+    for (const Clash& clash : clashes) {
         context.out << fmt::format("{}. {}\n   {}: {}\n", ++number,
-                                   sentence(*plan, *input->occasion, clash), nameOf(clash.severity),
-                                   placeAndTime(*plan, *input->occasion, clash));
+                                   sentence(**plan, occasion, clash), nameOf(clash.severity),
+                                   placeAndTime(**plan, occasion, clash));
     }
-    context.out << (plan->clashes.empty()
+    context.out << (clashes.empty()
                         ? "Nothing collides.\n"
                         : fmt::format("{} clash{}.\n", number, number == 1 ? "" : "es"));
-    return plan->clashes.empty() ? Exit::Done : Exit::Clashes;
+    return clashes.empty() ? Exit::Done : Exit::Clashes;
 }
 
 } // namespace suppertide::app

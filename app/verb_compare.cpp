@@ -1,11 +1,11 @@
 #include <fmt/format.h>
 
 #include <chrono>
-#include <fstream>
 #include <ostream>
 #include <set>
 
 #include "app/evening.h"
+#include "app/text_file.h"
 #include "app/verbs.h"
 #include "core/menus/compare.h"
 #include "core/menus/figure.h"
@@ -109,46 +109,30 @@ void sayNotServed(const Occasion& occasion, const PlanInput& input, const menus:
     }
 }
 
-Result<void> writeCsv(const std::filesystem::path& file, const std::string& text)
-{
-    std::ofstream stream(file, std::ios::binary | std::ios::trunc);
-    stream << text;
-    stream.flush();
-    if (!stream) {
-        return Failure{FailureKind::Io,
-                       fmt::format("“{}” could not be written. Choose another place with --csv.",
-                                   file.string()),
-                       file.string()};
-    }
-    return {};
-}
-
 } // namespace
 
 Exit runCompare(const CommandLine& line, const VerbContext& context)
 {
-    auto evening = findEvening(line, line.arguments.front());
-    if (!evening) {
-        return say(evening.error(), context);
+    auto named = namedEvening(line);
+    if (!named) {
+        return say(named.error(), context);
     }
-    auto input = planInputOf(evening->state, evening->record);
-    if (!input) {
-        return say(input.error(), context);
-    }
-    menus::CompareRequest request{*input, {}, {}, 0};
+    const PlanInput& input = named->input;
+    menus::CompareRequest request{input, {}, {}, 0};
     request.limits.wallClock = std::chrono::seconds(line.seconds.value_or(usualSeconds));
-    request.price = shopping::priceOfMenus({*input, larderOf(evening->state), {}, nullptr, {}});
+    request.price = shopping::priceOfMenus(larderOf(named->evening.state));
     const auto comparison = menus::compareMenus(request);
     if (!comparison) {
         return say(comparison.error(), context);
     }
-    const Occasion& occasion = *input->occasion;
+    const Occasion& occasion = *input.occasion;
     const Figure by = line.by.value_or(Figure::HandsOn);
     sayTable(occasion, comparison->menus, by, context.out);
     saySummary(comparison->menus, by, context.out);
-    sayNotServed(occasion, *input, comparison->table, context.out);
+    sayNotServed(occasion, input, comparison->table, context.out);
     if (line.csv) {
-        if (auto written = writeCsv(*line.csv, menusAsCsv(occasion, comparison->menus)); !written) {
+        if (auto written = writeText(menusAsCsv(occasion, comparison->menus), *line.csv);
+            !written) {
             return say(written.error(), context);
         }
         context.out << fmt::format("Written to {}.\n", line.csv->string());

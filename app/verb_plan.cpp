@@ -87,23 +87,21 @@ Result<std::string> keep(const CommandLine& line, const Evening& evening, Occasi
 
 Exit runPlan(const CommandLine& line, const VerbContext& context)
 {
-    auto evening = findEvening(line, line.arguments.front());
-    if (!evening) {
-        return say(evening.error(), context);
+    auto named = namedEvening(line);
+    if (!named) {
+        return say(named.error(), context);
     }
-    auto input = planInputOf(evening->state, evening->record);
-    if (!input) {
-        return say(input.error(), context);
-    }
-    auto outcome = planEvening(line, *input);
+    const Evening& evening = named->evening;
+    const PlanInput& input = named->input;
+    auto outcome = planEvening(line, input);
     if (!outcome) {
         return say(outcome.error(), context);
     }
     const PlanPtr plan = planIn(*outcome);
     if (!plan) {
-        return sayNoPlan(*outcome, *input, context);
+        return sayNoPlan(*outcome, input, context);
     }
-    auto kept = keep(line, *evening, withPlan(*evening->record, *plan));
+    auto kept = keep(line, evening, withPlan(*evening.record, *plan));
     if (!kept) {
         return say(kept.error(), context);
     }
@@ -111,11 +109,11 @@ Exit runPlan(const CommandLine& line, const VerbContext& context)
     context.out << fmt::format(
         "Planned “{}”: {} hands-on in the last hour, oven on {}, {} setting change{}, {} working "
         "session{}.\n",
-        evening->record->occasion.name, durationText(figures.handsOnLastHour),
+        evening.record->occasion.name, durationText(figures.handsOnLastHour),
         durationText(figures.ovenOn), figures.ovenChanges, figures.ovenChanges == 1 ? "" : "s",
         figures.sessions, figures.sessions == 1 ? "" : "s");
     for (const Clash& clash : plan->clashes) {
-        context.out << "Still to settle: " << sentence(*plan, *input->occasion, clash) << '\n';
+        context.out << "Still to settle: " << sentence(*plan, *input.occasion, clash) << '\n';
     }
     context.out << *kept << '\n';
     return Exit::Done;

@@ -5,29 +5,23 @@
 #include "app/evening.h"
 #include "app/sheet_pdf.h"
 #include "app/verbs.h"
-#include "core/plan/lay_out.h"
 #include "core/sheet/per_hour_plan.h"
 
 namespace suppertide::app {
 
 Exit runPrint(const CommandLine& line, const VerbContext& context)
 {
-    auto evening = findEvening(line, line.arguments.front());
-    if (!evening) {
-        return say(evening.error(), context);
+    auto named = namedEvening(line);
+    if (!named) {
+        return say(named.error(), context);
     }
-    auto input = planInputOf(evening->state, evening->record);
-    if (!input) {
-        return say(input.error(), context);
+    const auto plan = laidOutPlan(named->input);
+    if (!plan) {
+        return say(plan.error(), context);
     }
-    auto formulation = formulate(*input);
-    if (!formulation) {
-        return say(formulation.error(), context);
-    }
-    const PlanPtr plan = judgePlan(*formulation, *input, layOut(**formulation, *input->layout));
     ReadingStyle style;
     style.measures = line.measures;
-    const PerHourPlan sheet = perHourPlan(plan, *input, style);
+    const PerHourPlan sheet = perHourPlan(*plan, named->input, style);
     if (!line.pdf) {
         context.out << toText(sheet);
         return Exit::Done;

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/plan/seen_step.h"
 #include "core/problem/timetable.h"
 
 namespace suppertide::menus {
@@ -26,31 +27,21 @@ PlanTime dayOfServing(const Formulation& formulation, const Timetable& times)
     return formulation.calendar.planTime(CivilTime{serving.date, {0, 0}});
 }
 
-bool isWork(const TaskSource& source)
-{
-    switch (source.role) {
-    case TaskRole::Step:
-    case TaskRole::OvenIn:
-    case TaskRole::OvenOut:
-    case TaskRole::Turn:
-    case TaskRole::Washing:
-    case TaskRole::HouseJob:
-    case TaskRole::Trip:
-        return true;
-    case TaskRole::Serving:
-    case TaskRole::Target:
-    case TaskRole::KeepFrom:
-    case TaskRole::KeepTo:
-    case TaskRole::TakeFrom:
-    case TaskRole::Watch:
-    case TaskRole::OvenSetting:
-    case TaskRole::Mark:
-        break;
-    }
-    return false;
-}
-
 } // namespace
+
+std::vector<LeftUsed> leftUsedBy(const Plan& plan)
+{
+    std::vector<LeftUsed> result;
+    for (const TaskIndex task : plan.formulation->tasks.indices()) {
+        const TaskSource& source = plan.formulation->tasks[task];
+        const LeftUsed used{source.text, source.dishName};
+        if (source.role == TaskRole::TakeFrom && plan.interval(task) &&
+            std::ranges::find(result, used) == result.end()) {
+            result.push_back(used);
+        }
+    }
+    return result;
+}
 
 EveningFigures eveningOf(const Plan& plan, const Kitchen& kitchen)
 {
@@ -68,7 +59,7 @@ EveningFigures eveningOf(const Plan& plan, const Kitchen& kitchen)
     std::int64_t percentMinutes = 0;
     for (const TaskIndex index : problem.tasks.indices()) {
         const auto when = times.interval(index);
-        if (!when || !isWork(formulation.tasks[index])) {
+        if (!when || !isWork(formulation.tasks[index].role)) {
             continue;
         }
         const bool isStep = formulation.tasks[index].role == TaskRole::Step;

@@ -26,6 +26,11 @@ bool isDeed(TaskRole role)
     return false;
 }
 
+bool isWork(TaskRole role)
+{
+    return isDeed(role) && role != TaskRole::Serving;
+}
+
 std::optional<SeenStep> seenStepOf(const TaskSource& source)
 {
     switch (source.role) {

@@ -25,6 +25,8 @@ struct SeenStep
 /// Whether a task of this role is something that somebody or something does at its time, which can
 /// be put somewhere and reported; what only follows from others, or marks a moment, is not.
 [[nodiscard]] bool isDeed(TaskRole role);
+/// A deed that takes somebody's or something's time: all but serving.
+[[nodiscard]] bool isWork(TaskRole role);
 
 /// The step to which the task stands for all its parts; absent for events, washing (which is done
 /// when it fits) and the parts that go along.

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "core/plan/seen_step.h"
 #include "core/problem/oven_curve.h"
 #include "core/sheet/sheet_parts.h"
 #include "core/sheet/sheet_words.h"
@@ -74,29 +75,12 @@ private:
     [[nodiscard]] bool isPrinted(TaskIndex task) const
     {
         const TaskSource& source = formulation_.tasks[task];
-        switch (source.role) {
-        case TaskRole::Step:
+        if (source.role == TaskRole::Step) {
             // The time in the oven is told by the lines that put in and take out.
             return formulation_.problem.tasks[task].needsCooks() ||
                    (formulation_.problem.tasks[task].duration > Minutes{0} && !ovenIn(source));
-        case TaskRole::OvenIn:
-        case TaskRole::OvenOut:
-        case TaskRole::Turn:
-        case TaskRole::Washing:
-        case TaskRole::HouseJob:
-        case TaskRole::Trip:
-            return true;
-        case TaskRole::Serving:
-        case TaskRole::Target:
-        case TaskRole::KeepFrom:
-        case TaskRole::KeepTo:
-        case TaskRole::TakeFrom:
-        case TaskRole::Watch:
-        case TaskRole::OvenSetting:
-        case TaskRole::Mark:
-            return false;
         }
-        return false;
+        return isWork(source.role);
     }
 
     [[nodiscard]] std::optional<TaskIndex> ovenIn(const TaskSource& source) const
