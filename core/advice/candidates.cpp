@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 
+#include "core/advice/for_guest.h"
 #include "core/advice/helping_hours.h"
 #include "core/advice/requirement.h"
 #include "core/plan/lay_out.h"
@@ -89,6 +90,7 @@ public:
         addThings();
         addVariants();
         addAlternatives();
+        addForGuest();
         if (occasion_.preferences.caution != CautionLevel::Likely) {
             add(PlanLikely{occasion_.preferences.caution});
         }
@@ -438,6 +440,16 @@ private:
                 }
             }
         });
+    }
+
+    void addForGuest()
+    {
+        if (concern_.guest) {
+            for (EveningChange& change :
+                 changesForGuest(input_, *concern_.guest, concern_.courses, concern_.dishes)) {
+                add(std::move(change));
+            }
+        }
     }
 
     const PlanInput& input_;

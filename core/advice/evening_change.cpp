@@ -54,7 +54,7 @@ class Applying
 public:
     explicit Applying(const PlanInput& input)
         : input_(input), occasion_(*input.occasion), kitchen_(*input.kitchen),
-          layout_(*input.layout)
+          layout_(*input.layout), recipes_(input.recipes)
     {}
 
     void operator()(const PlanAnew&) {}
@@ -165,6 +165,33 @@ public:
         }
         addPortions(dish->mix, change.to, one, {change.guest});
     }
+    void operator()(const ServeGuest& change)
+    {
+        std::vector<DishId> dishes;
+        if (change.from) {
+            dishes.push_back(*change.from);
+        }
+        if (change.to) {
+            dishes.push_back(change.to->first);
+        }
+        give(change.course, dishes, change.guest, change.to);
+    }
+    void operator()(const Substitute& change)
+    {
+        const Dish* dish = findDish(occasion_, change.dish);
+        const auto recipe = dish == nullptr ? recipes_.end() : recipes_.find(dish->recipe);
+        if (recipe == recipes_.end()) {
+            return;
+        }
+        recipe->second = std::make_shared<const Recipe>(
+            withSwapped(*recipe->second, change.variant, change.swaps));
+        std::vector<DishId> dishes{change.dish};
+        if (change.from && *change.from != change.dish) {
+            dishes.push_back(*change.from);
+        }
+        give(change.course, dishes, change.guest,
+             std::pair{change.dish, swappedVariant(change.variant, change.swaps)});
+    }
     void operator()(const TakeAlternative& change)
     {
         Dish* from = findDish(occasion_, change.from);
@@ -181,10 +208,24 @@ public:
         next.occasion = std::make_shared<const Occasion>(occasion_);
         next.kitchen = std::make_shared<const Kitchen>(kitchen_);
         next.layout = std::make_shared<const Layout>(layout_);
+        next.recipes = recipes_;
         return next;
     }
 
 private:
+    void give(const CourseId& course, const std::vector<DishId>& dishes, const GuestId& guest,
+              const GivenHelping& helping)
+    {
+        std::map<RecipeId, const Recipe*> recipes;
+        for (const auto& [id, recipe] : recipes_) {
+            recipes.emplace(id, recipe.get());
+        }
+        if (findById(occasion_.courses, course) != nullptr && findGuest(guest) != nullptr) {
+            occasion_ =
+                withGiven(occasion_, course, dishes, guest, helping, recipes, input_.ingredients);
+        }
+    }
+
     void borrow(const Borrow& change)
     {
         switch (change.kind) {
@@ -305,6 +346,7 @@ private:
     Occasion occasion_;
     Kitchen kitchen_;
     Layout layout_;
+    decltype(PlanInput::recipes) recipes_;
 };
 
 struct Pinned
@@ -377,6 +419,12 @@ struct Pointing
     std::int64_t operator()(const AddShelf&) const { return 10; }
     std::int64_t operator()(const TakeVariant&) const { return 9; }
     std::int64_t operator()(const GiveVariant&) const { return 5; }
+    std::int64_t operator()(const ServeGuest& change) const { return change.to ? 6 : 8; }
+    /// Something must be bought, and the dish was not made for it.
+    std::int64_t operator()(const Substitute& change) const
+    {
+        return 8 + 2 * static_cast<std::int64_t>(change.swaps.size());
+    }
     std::int64_t operator()(const TakeAlternative&) const { return 15; }
 };
 

@@ -4,10 +4,13 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <variant>
 #include <vector>
 
+#include "core/occasion/give_helping.h"
+#include "core/occasion/line_swaps.h"
 #include "core/plan/formulation.h"
 
 namespace suppertide {
@@ -173,6 +176,31 @@ struct GiveVariant
     friend bool operator==(const GiveVariant&, const GiveVariant&) = default;
 };
 
+/// One guest gets another dish of the course than so far, or goes without.
+struct ServeGuest
+{
+    CourseId course;
+    GuestId guest;
+    std::optional<DishId> from; // absent: they had nothing
+    GivenHelping to;
+
+    friend bool operator==(const ServeGuest&, const ServeGuest&) = default;
+};
+
+/// One guest's portion is made with other ingredients, as a variant of its own that the recipe has
+/// from then on.
+struct Substitute
+{
+    CourseId course;
+    GuestId guest;
+    std::optional<DishId> from; // what they had; absent: nothing
+    DishId dish;
+    VariantId variant; // that is made so
+    std::vector<LineSwap> swaps;
+
+    friend bool operator==(const Substitute&, const Substitute&) = default;
+};
+
 /// Another dish of the same course instead, in variants that suit those who eat it.
 struct TakeAlternative
 {
@@ -186,7 +214,7 @@ struct TakeAlternative
 using EveningChange =
     std::variant<PlanAnew, Unpin, MoveStep, TakeOption, TakeMethod, ShareTemperature, ServeLater,
                  PlanLikely, DropJob, JobEarlier, FreeCook, Helper, Borrow, AddShelf, TakeVariant,
-                 GiveVariant, TakeAlternative>;
+                 GiveVariant, ServeGuest, Substitute, TakeAlternative>;
 
 /// The evening with the change made. A moved step is pinned in it, so that the planner keeps it;
 /// `released` takes that pin out again. An option that is taken stays pinned: it is what the cook

@@ -1,80 +1,33 @@
 #include "core/menus/by_product_offers.h"
 
 #include <algorithm>
-#include <cctype>
 #include <map>
 #include <set>
 
+#include "core/food/name_words.h"
 #include "core/plan/making.h"
 
 namespace suppertide::menus {
 
 namespace {
 
-/// Lower-case words, a plural s cut off.
-std::vector<std::string> wordsOf(std::string_view text)
-{
-    std::vector<std::string> words(1);
-    for (const char each : text) {
-        const auto code = static_cast<unsigned char>(each);
-        if (code < 0x80 && std::isalnum(code) == 0) {
-            words.emplace_back();
-        } else {
-            words.back() += code < 0x80 ? static_cast<char>(std::tolower(code)) : each;
-        }
-    }
-    std::erase(words, std::string());
-    for (std::string& word : words) {
-        const bool isPlural = word.size() > 2 && word.ends_with('s') && !word.ends_with("ss");
-        word.resize(word.size() - (isPlural ? 1 : 0));
-    }
-    return words;
-}
-
-std::string_view partWord(IngredientPart part)
-{
-    switch (part) {
-    case IngredientPart::Zest:
-        return "zest";
-    case IngredientPart::Juice:
-        return "juice";
-    case IngredientPart::Yolk:
-        return "yolk";
-    case IngredientPart::White:
-        return "white";
-    case IngredientPart::Leaves:
-        return "leaves";
-    case IngredientPart::Stalks:
-        return "stalk";
-    case IngredientPart::Bones:
-        return "bone";
-    case IngredientPart::Peel:
-        return "peel";
-    case IngredientPart::Seeds:
-        return "seed";
-    case IngredientPart::Whole:
-    case IngredientPart::Meat:
-        break;
-    }
-    return {};
-}
-
 /// Whether each word of the by-product stands in the line's ingredient, or is the part it takes.
 bool couldTake(const IngredientLine& line, const std::string& product)
 {
-    std::vector<std::string> offered = wordsOf(line.ingredient);
-    for (std::string& word : wordsOf(partWord(line.part))) {
-        offered.push_back(std::move(word));
+    const bool isOfPartOnly =
+        line.part != IngredientPart::Whole && line.part != IngredientPart::Meat;
+    const std::string part = isOfPartOnly ? nameKey(nameOf(line.part)) : std::string();
+    std::vector<std::string> offered = nameWords(line.ingredient);
+    if (isOfPartOnly) {
+        offered.push_back(part);
     }
-    const std::vector<std::string> wanted = wordsOf(product);
+    const std::vector<std::string> wanted = nameWords(product);
     const bool hasAll =
         !wanted.empty() && std::ranges::all_of(wanted, [&offered](const std::string& word) {
             return std::ranges::find(offered, word) != offered.end();
         });
     // Yolks are not for a line of whole eggs, nor whole eggs for one of yolks.
-    const bool isOfPart =
-        line.part == IngredientPart::Whole || line.part == IngredientPart::Meat ||
-        std::ranges::find(wanted, wordsOf(partWord(line.part)).front()) != wanted.end();
+    const bool isOfPart = !isOfPartOnly || std::ranges::find(wanted, part) != wanted.end();
     return hasAll && isOfPart;
 }
 

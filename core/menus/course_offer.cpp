@@ -97,7 +97,7 @@ CourseOffer offerOf(const PlanInput& input, const Course& course)
                             usualVariant(dish, *recipe->second, input.occasion->guests.size())};
         for (const Variant& variant : recipe->second->variants) {
             offered.variants.push_back(
-                {variant.id, natureOf(*recipe->second, variant.id, recipes)});
+                {variant.id, natureOf(*recipe->second, variant.id, recipes, input.ingredients)});
         }
         offer.dishes.push_back(std::move(offered));
     }

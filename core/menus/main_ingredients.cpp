@@ -1,9 +1,10 @@
 #include "core/menus/main_ingredients.h"
 
 #include <algorithm>
-#include <cctype>
 #include <optional>
 #include <set>
+
+#include "core/food/name_words.h"
 
 namespace suppertide::menus {
 
@@ -12,14 +13,6 @@ namespace {
 using Recipes = std::map<RecipeId, const Recipe*>;
 
 constexpr std::int64_t leastShare = 5; // one part in so many
-
-std::string lowerCase(std::string text)
-{
-    std::ranges::transform(text, text.begin(), [](unsigned char letter) {
-        return letter < 0x80 ? static_cast<char>(std::tolower(letter)) : static_cast<char>(letter);
-    });
-    return text;
-}
 
 /// Whole grams, a millilitre counted as one; absent for pieces and pinches.
 std::optional<std::int64_t> weightOf(const Amount& amount)
@@ -32,34 +25,12 @@ std::optional<std::int64_t> weightOf(const Amount& amount)
     return std::nullopt;
 }
 
-/// "beetroot" in "chilled beetroot soup": a whole word, in the singular or the plural.
-bool isNamedIn(const std::string& dish, std::string ingredient)
-{
-    if (ingredient.size() > 3 && ingredient.ends_with('s')) {
-        ingredient.pop_back();
-    }
-    const auto isLetter = [](char letter) {
-        const auto code = static_cast<unsigned char>(letter);
-        return code >= 0x80 || std::isalpha(code) != 0;
-    };
-    for (std::size_t at = dish.find(ingredient); at != std::string::npos;
-         at = dish.find(ingredient, at + 1)) {
-        std::size_t end = at + ingredient.size();
-        if (end < dish.size() && dish[end] == 's') {
-            ++end;
-        }
-        const bool begins = at == 0 || !isLetter(dish[at - 1]);
-        if (begins && (end == dish.size() || !isLetter(dish[end]))) {
-            return true;
-        }
-    }
-    return false;
-}
-
 class Collector
 {
 public:
-    explicit Collector(const Recipes& recipes) : recipes_(recipes) {}
+    Collector(const Recipes& recipes, const IngredientBook& ingredients)
+        : recipes_(recipes), ingredients_(ingredients)
+    {}
 
     void collect(const Recipe& recipe, const VariantId& variant)
     {
@@ -77,16 +48,17 @@ public:
         for (const IngredientLine& line : lines) {
             const auto weight = weightOf(line.amount);
             if (weight && !isWater(line)) {
-                weights[line.ingredient] += *weight;
+                weights[nameOf(line)] += *weight;
                 all += *weight;
             }
         }
-        const std::string dish = lowerCase(recipe.name);
+        const std::vector<std::string> dish = nameWords(recipe.name);
         for (const IngredientLine& line : lines) {
-            const auto weight = weights.find(line.ingredient);
+            const auto weight = weights.find(nameOf(line));
             const bool isMuch =
                 weight != weights.end() && weight->second > 0 && weight->second * leastShare >= all;
-            if (isMuch || isNamedIn(dish, lowerCase(line.ingredient))) {
+            if (isMuch || hasWords(dish, nameWords(line.ingredient)) ||
+                hasWords(dish, nameWords(nameOf(line)))) {
                 add(line);
             }
         }
@@ -95,16 +67,24 @@ public:
     [[nodiscard]] std::vector<std::string> found() const { return {found_.begin(), found_.end()}; }
 
 private:
+    /// The table's name for it, so that "spuds" are potatoes.
+    [[nodiscard]] std::string nameOf(const IngredientLine& line) const
+    {
+        const Ingredient* known = ingredients_.find(line.ingredient);
+        return nameKey(known == nullptr ? line.ingredient : known->name);
+    }
+
     static bool isWater(const IngredientLine& line)
     {
-        return isNamedIn(lowerCase(line.ingredient), "water");
+        const std::vector<std::string> words = nameWords(line.ingredient);
+        return !words.empty() && words.back() == "water";
     }
 
     void add(const IngredientLine& line)
     {
         if (!line.preparation) {
             if (!isWater(line) && !line.ingredient.empty()) {
-                found_.insert(lowerCase(line.ingredient));
+                found_.insert(nameOf(line));
             }
             return;
         }
@@ -115,6 +95,7 @@ private:
     }
 
     const Recipes& recipes_;
+    const IngredientBook& ingredients_;
     std::set<RecipeId> visited_;
     std::set<std::string> found_;
 };
@@ -122,9 +103,9 @@ private:
 } // namespace
 
 std::vector<std::string> mainIngredients(const Recipe& recipe, const VariantId& variant,
-                                         const Recipes& recipes)
+                                         const Recipes& recipes, const IngredientBook& ingredients)
 {
-    Collector collector(recipes);
+    Collector collector(recipes, ingredients);
     collector.collect(recipe, variant);
     return collector.found();
 }

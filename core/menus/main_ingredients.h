@@ -12,10 +12,11 @@ namespace suppertide::menus {
 
 /// Of a variant: what makes up a fifth or more of all of it that is weighed or measured, a
 /// millilitre counted as a gram, and what the dish is named after; of a preparation that counts so
-/// much, its own. Water is none. Lower case, sorted, each once. (Where the line is drawn is our
-/// own choice.)
+/// much, its own. Water is none. By their names in `ingredients`, else as the recipe has them; in
+/// the form of nameKey, sorted, each once. (Where the line is drawn is our own choice.)
 [[nodiscard]] std::vector<std::string>
 mainIngredients(const Recipe& recipe, const VariantId& variant,
-                const std::map<RecipeId, const Recipe*>& recipes);
+                const std::map<RecipeId, const Recipe*>& recipes,
+                const IngredientBook& ingredients);
 
 } // namespace suppertide::menus

@@ -14,12 +14,14 @@ namespace suppertide::menus {
 namespace {
 
 /// Main ingredients of all that is cooked of a mix.
-std::vector<std::string> mainsOf(const CourseMix& mix, const RecipeTable& recipes)
+std::vector<std::string> mainsOf(const CourseMix& mix, const RecipeTable& recipes,
+                                 const IngredientBook& ingredients)
 {
     std::set<std::string> mains;
     for (const Dish& dish : mix.dishes) {
         for (const MixEntry& entry : dish.mix) {
-            const auto own = mainIngredients(*recipes.at(dish.recipe), entry.variant, recipes);
+            const auto own =
+                mainIngredients(*recipes.at(dish.recipe), entry.variant, recipes, ingredients);
             mains.insert(own.begin(), own.end());
         }
     }
@@ -68,7 +70,7 @@ Result<MenuTable> MenuTable::make(const PlanInput& input)
         auto& mains = table.mains_.emplace_back();
         for (const AlternativeId& leading : offer.alternatives) {
             mixes.push_back(mixOf(input, offer, leading));
-            mains.push_back(mainsOf(mixes.back(), recipes));
+            mains.push_back(mainsOf(mixes.back(), recipes, input.ingredients));
         }
     }
     return table;

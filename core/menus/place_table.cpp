@@ -37,7 +37,7 @@ Suitability suitability(const PlanInput& input, const RecipeTable& recipes, cons
     if (recipe == recipes.end()) {
         return {};
     }
-    return suitabilityOf(guest, natureOf(*recipe->second, variant, recipes),
+    return suitabilityOf(guest, natureOf(*recipe->second, variant, recipes, input.ingredients),
                          input.occasion->preferences.rules);
 }
 
@@ -64,53 +64,6 @@ bool isOf(const PlaceColumn& column, const DishId& dish)
     return std::ranges::find(column.dishes, dish) != column.dishes.end();
 }
 
-/// Everybody's helping of the column becomes theirs by name. What is left over stays.
-void nameEaters(Course& course, const PlaceColumn& column, const std::vector<Helping>& helpings)
-{
-    for (Dish& dish : course.dishes) {
-        if (!isOf(column, dish.id)) {
-            continue;
-        }
-        for (MixEntry& entry : dish.mix) {
-            entry.guests.clear();
-            for (const Helping& helping : helpings) {
-                if (helping.dish == dish.id && helping.variant == entry.variant) {
-                    entry.guests.push_back(helping.guest);
-                }
-            }
-        }
-    }
-}
-
-void takeAway(Course& course, const PlaceColumn& column, const Guest& guest)
-{
-    for (Dish& dish : course.dishes) {
-        if (!isOf(column, dish.id)) {
-            continue;
-        }
-        for (MixEntry& entry : dish.mix) {
-            if (std::erase(entry.guests, guest.id) > 0) {
-                entry.portions = std::max(Portions{0}, entry.portions - guest.portion);
-            }
-        }
-        std::erase_if(dish.mix,
-                      [](const MixEntry& entry) { return entry.portions <= Portions{0}; });
-    }
-}
-
-void give(Course& course, const Guest& guest, const DishId& dishId, const VariantId& variant)
-{
-    const auto dish = std::ranges::find(course.dishes, dishId, &Dish::id);
-    expects(dish != course.dishes.end(), "a dish of the course");
-    auto entry = std::ranges::find(dish->mix, variant, &MixEntry::variant);
-    if (entry == dish->mix.end()) {
-        dish->mix.push_back({variant, Portions{0}, {}});
-        entry = std::prev(dish->mix.end());
-    }
-    entry->portions = entry->portions + guest.portion;
-    entry->guests.push_back(guest.id);
-}
-
 } // namespace
 
 PlaceTable placesOf(const PlanInput& input)
@@ -127,7 +80,7 @@ PlaceTable placesOf(const PlanInput& input)
     }
     for (std::size_t c = 0; c < table.columns.size(); ++c) {
         const Course& course = courseOf(occasion, table.columns[c].course);
-        for (const Helping& helping : helpingsOf(occasion, course, recipes)) {
+        for (const Helping& helping : helpingsOf(occasion, course, recipes, input.ingredients)) {
             const auto row = std::ranges::find(table.guests, helping.guest);
             if (row == table.guests.end() || !isOf(table.columns[c], helping.dish)) {
                 continue;
@@ -164,19 +117,10 @@ std::vector<PlaceOption> optionsFor(const PlanInput& input, const PlaceColumn& c
 }
 
 Occasion withHelping(const PlanInput& input, const PlaceColumn& column, const GuestId& guest,
-                     const std::optional<std::pair<DishId, VariantId>>& helping)
+                     const GivenHelping& helping)
 {
-    const auto helpings =
-        helpingsOf(*input.occasion, courseOf(*input.occasion, column.course), recipeTable(input));
-    Occasion occasion = *input.occasion;
-    const Guest who = guestOf(occasion, guest);
-    const auto course = std::ranges::find(occasion.courses, column.course, &Course::id);
-    nameEaters(*course, column, helpings);
-    takeAway(*course, column, who);
-    if (helping) {
-        give(*course, who, helping->first, helping->second);
-    }
-    return occasion;
+    return withGiven(*input.occasion, column.course, column.dishes, guest, helping,
+                     recipeTable(input), input.ingredients);
 }
 
 } // namespace suppertide::menus

@@ -4,9 +4,9 @@
 
 #include <optional>
 #include <string>
-#include <utility>
 #include <vector>
 
+#include "core/occasion/give_helping.h"
 #include "core/occasion/suitability.h"
 #include "core/plan/formulation.h"
 
@@ -56,7 +56,6 @@ struct PlaceTable
 /// The guest gets that, or nothing, instead of what they had of the column; everybody else of it
 /// keeps what they have, by name from now on. Portions follow.
 [[nodiscard]] Occasion withHelping(const PlanInput& input, const PlaceColumn& column,
-                                   const GuestId& guest,
-                                   const std::optional<std::pair<DishId, VariantId>>& helping);
+                                   const GuestId& guest, const GivenHelping& helping);
 
 } // namespace suppertide::menus

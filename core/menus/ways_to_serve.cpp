@@ -4,6 +4,7 @@
 #include <iterator>
 #include <set>
 
+#include "core/occasion/line_swaps.h"
 #include "core/plan/making.h"
 
 namespace suppertide::menus {
@@ -32,8 +33,8 @@ class WayFinder
 {
 public:
     WayFinder(const PlanInput& input, const CourseOffer& offer, const Guest& guest)
-        : recipes_(recipeTable(input)), book_(input.occasion->preferences.rules), offer_(offer),
-          guest_(guest)
+        : recipes_(recipeTable(input)), ingredients_(input.ingredients),
+          book_(input.occasion->preferences.rules), offer_(offer), guest_(guest)
     {}
 
     std::vector<WayToServe> find()
@@ -71,6 +72,9 @@ private:
             }
             auto found = substitution(dish, variant, line, lines);
             if (!found) {
+                found = fromTable(line);
+            }
+            if (!found) {
                 return;
             }
             way.substitutions.push_back(*std::move(found));
@@ -80,20 +84,9 @@ private:
         }
     }
 
-    /// Nothing of it is avoided, and all of it is known.
     [[nodiscard]] bool isFine(const IngredientLine& line) const
     {
-        ResolvedRecipe alone;
-        alone.part.lines = {line};
-        Contents contents = contentsOf(alone);
-        if (line.preparation) {
-            const auto made = recipes_.find(*line.preparation);
-            if (made == recipes_.end() || made->second->variants.empty()) {
-                return false;
-            }
-            contents = contentsOf(*made->second, made->second->variants.front().id, recipes_);
-        }
-        return suitabilityOf(guest_, {std::move(contents), {}, {}}, book_).suits();
+        return isLineFine(guest_, line, recipes_, ingredients_, book_);
     }
 
     /// How another variant does without the line.
@@ -119,6 +112,13 @@ private:
         return std::nullopt;
     }
 
+    [[nodiscard]] std::optional<Substitution> fromTable(const IngredientLine& line) const
+    {
+        auto instead = substituteIn(guest_, line, ingredients_, book_);
+        return instead ? std::optional{Substitution{line.ingredient, std::move(instead), {}}}
+                       : std::nullopt;
+    }
+
     /// The other variant leaves it out; a single line that it has instead is taken with it.
     [[nodiscard]] std::optional<Substitution> withoutLine(const IngredientLine& line,
                                                           const std::vector<IngredientLine>& lines,
@@ -139,6 +139,7 @@ private:
     }
 
     RecipeTable recipes_;
+    const IngredientBook& ingredients_;
     safety::RuleBook book_;
     const CourseOffer& offer_;
     const Guest& guest_;

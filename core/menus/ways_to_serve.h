@@ -1,5 +1,6 @@
 // Ways to serve: for a guest whom no dish of a course suits, which variant would, if some of its
-// lines were left out or replaced as another variant of the same recipe does it. Tells of
+// lines were left out or replaced, as another variant of the same recipe does it or by a
+// substitute of the table. Tells of
 // possibilities; nothing is changed.
 #pragma once
 
@@ -11,12 +12,13 @@
 
 namespace suppertide::menus {
 
-/// A line left out, or taken in another form, as another variant has it.
+/// A line left out, or taken in another form, as another variant has it; or another ingredient
+/// that plays its part (substitutes.h).
 struct Substitution
 {
     std::string ingredient;
     std::optional<std::string> instead; // absent: left out
-    VariantId as;
+    std::optional<VariantId> as;        // absent: of the table of substitutes
 
     friend bool operator==(const Substitution&, const Substitution&) = default;
 };

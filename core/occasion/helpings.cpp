@@ -160,6 +160,25 @@ std::vector<Serving> servingsOf(const Dish& dish, const Recipes& recipes,
     return result;
 }
 
+/// Those that are cooked; sides for everybody are no course, unless there is nothing else.
+std::set<DishId> dishesToHaveOneOf(const Course& course)
+{
+    std::set<DishId> mains;
+    std::set<DishId> all;
+    for (const Dish& dish : course.dishes) {
+        if (portionsOf(dish) <= Portions{0}) {
+            continue;
+        }
+        all.insert(dish.id);
+        const auto alternative =
+            std::ranges::find(course.alternatives, dish.alternative, &Alternative::id);
+        if (alternative == course.alternatives.end() || !alternative->isForEverybody) {
+            mains.insert(dish.id);
+        }
+    }
+    return mains.empty() ? all : mains;
+}
+
 } // namespace
 
 std::vector<Helping> helpingsOf(const Occasion& occasion, const Course& course,
@@ -193,16 +212,16 @@ std::vector<Helping> helpingsOf(const Occasion& occasion, const Course& course,
 std::vector<GuestId> leftOut(const Occasion& occasion, const Course& course, const Recipes& recipes,
                              const IngredientBook& ingredients)
 {
-    const bool isCooked = std::ranges::any_of(
-        course.dishes, [](const Dish& dish) { return portionsOf(dish) > Portions{0}; });
-    if (!isCooked) {
+    const std::set<DishId> dishes = dishesToHaveOneOf(course);
+    if (dishes.empty()) {
         return {};
     }
     const std::vector<Helping> helpings = helpingsOf(occasion, course, recipes, ingredients);
     std::vector<GuestId> result;
     for (const Guest& guest : occasion.guests) {
-        const bool eats = std::ranges::any_of(helpings, [&guest](const Helping& helping) {
-            return helping.guest == guest.id && helping.unsuitable.empty();
+        const bool eats = std::ranges::any_of(helpings, [&](const Helping& helping) {
+            return helping.guest == guest.id && helping.unsuitable.empty() &&
+                   dishes.contains(helping.dish);
         });
         if (!eats) {
             result.push_back(guest.id);

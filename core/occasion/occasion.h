@@ -207,7 +207,7 @@ struct Helping
                                               const std::map<RecipeId, const Recipe*>& recipes,
                                               const IngredientBook& ingredients = IngredientBook{});
 
-/// Guests who get nothing in a course that suits them.
+/// Guests who get nothing in a course that suits them but, at most, a side beside its dishes.
 [[nodiscard]] std::vector<GuestId> leftOut(const Occasion& occasion, const Course& course,
                                            const std::map<RecipeId, const Recipe*>& recipes,
                                            const IngredientBook& ingredients = IngredientBook{});

@@ -1,10 +1,11 @@
 #include "core/occasion/suitability.h"
 
 #include <algorithm>
-#include <cctype>
 #include <iterator>
 #include <set>
 #include <utility>
+
+#include "core/food/name_words.h"
 
 namespace suppertide {
 
@@ -148,33 +149,14 @@ std::vector<RiskFact> risksOf(const std::vector<FoodKind>& foods, safety::RuleBo
     return {risks.begin(), risks.end()};
 }
 
-/// Lower-case words; of a plural its singular, as far as an s tells.
-std::vector<std::string> wordsOf(const std::string& text)
-{
-    std::vector<std::string> words(1);
-    for (const char each : text) {
-        const auto letter = static_cast<unsigned char>(each);
-        if (letter < 0x80 && std::isalnum(letter) == 0) {
-            words.emplace_back();
-        } else {
-            words.back() += static_cast<char>(letter < 0x80 ? std::tolower(letter) : letter);
-        }
-    }
-    std::erase(words, std::string());
-    for (std::string& word : words) {
-        const bool isPlural = word.size() > 3 && word.ends_with('s') && !word.ends_with("ss");
-        word.resize(word.size() - (isPlural ? 1 : 0));
-    }
-    return words;
-}
-
 } // namespace
 
-VariantNature natureOf(const Recipe& recipe, const VariantId& variant, const Recipes& recipes)
+VariantNature natureOf(const Recipe& recipe, const VariantId& variant, const Recipes& recipes,
+                       const IngredientBook& ingredients)
 {
     Gathered gathered;
     gather(recipe, variant, recipes, gathered);
-    return {contentsOf(recipe, variant, recipes),
+    return {contentsOf(recipe, variant, recipes, ingredients),
             std::move(gathered.foods),
             {gathered.ingredients.begin(), gathered.ingredients.end()}};
 }
@@ -198,12 +180,11 @@ std::vector<std::string> dislikedIn(const Guest& guest, const VariantNature& nat
 {
     std::vector<std::string> result;
     for (const std::string& dislike : guest.dislikes) {
-        const std::vector<std::string> wanted = wordsOf(dislike);
-        const auto hasIt = [&wanted](const std::string& ingredient) {
-            const std::vector<std::string> words = wordsOf(ingredient);
-            return std::ranges::search(words, wanted).begin() != words.end();
-        };
-        const bool isThere = !wanted.empty() && std::ranges::any_of(nature.ingredients, hasIt);
+        const std::vector<std::string> wanted = nameWords(dislike);
+        const bool isThere =
+            std::ranges::any_of(nature.ingredients, [&wanted](const std::string& ingredient) {
+                return hasWords(nameWords(ingredient), wanted);
+            });
         if (isThere) {
             result.push_back(dislike);
         }

@@ -21,10 +21,12 @@ struct VariantNature
     friend bool operator==(const VariantNature&, const VariantNature&) = default;
 };
 
+/// What a line does not itself say it contains is looked up in `ingredients`.
 /// Of a food that is heated to 74 °C in the middle (egg: 71 °C) no fact is left to warn of.
 /// Source: USDA and foodsafety.gov, Safe Minimum Internal Temperatures (165 °F, 160 °F).
 [[nodiscard]] VariantNature natureOf(const Recipe& recipe, const VariantId& variant,
-                                     const std::map<RecipeId, const Recipe*>& recipes);
+                                     const std::map<RecipeId, const Recipe*>& recipes,
+                                     const IngredientBook& ingredients);
 
 struct Suitability
 {

@@ -17,7 +17,8 @@ std::map<RecipeId, const Recipe*> tableOf(const PlanInput& input)
 
 SheetContext::SheetContext(const Plan& shown, const PlanInput& input, const ReadingStyle& reading)
     : plan(shown), formulation(*shown.formulation), occasion(*input.occasion),
-      recipes(tableOf(input)), timetable(formulation.problem, shown.schedule), style(reading)
+      recipes(tableOf(input)), ingredients(input.ingredients),
+      timetable(formulation.problem, shown.schedule), style(reading)
 {}
 
 std::string SheetContext::clock(PlanTime time, PlanTime relativeTo) const

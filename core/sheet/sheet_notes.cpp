@@ -68,7 +68,7 @@ class GuestsToMind
 public:
     GuestsToMind(const SheetContext& context, const Course& course)
         : context_(context), course_(course),
-          helpings_(helpingsOf(context.occasion, course, context.recipes))
+          helpings_(helpingsOf(context.occasion, course, context.recipes, context.ingredients))
     {}
 
     /// "Bea (coeliac) gets mushroom tartlets, gluten-free case. Nothing here suits Fay (no milk)."
@@ -96,8 +96,8 @@ private:
             const auto recipe = context_.recipes.find(dish.recipe);
             for (const MixEntry& entry : dish.mix) {
                 if (recipe != context_.recipes.end() && entry.portions > Portions{0}) {
-                    const Contents contents =
-                        contentsOf(*recipe->second, entry.variant, context_.recipes);
+                    const Contents contents = contentsOf(*recipe->second, entry.variant,
+                                                         context_.recipes, context_.ingredients);
                     contained.insert(contained.end(), contents.contains.begin(),
                                      contents.contains.end());
                 }
@@ -179,7 +179,8 @@ void addAtTable(const SheetContext& context, const Course& course, PlanTime at,
                 if (entry.portions == Portions{0}) {
                     return false;
                 }
-                const Contents contents = contentsOf(recipe, entry.variant, context.recipes);
+                const Contents contents =
+                    contentsOf(recipe, entry.variant, context.recipes, context.ingredients);
                 return std::ranges::find(contents.contains, Substance::Alcohol) !=
                        contents.contains.end();
             });

@@ -16,6 +16,7 @@ struct SheetContext
     const Formulation& formulation;
     const Occasion& occasion;
     std::map<RecipeId, const Recipe*> recipes;
+    const IngredientBook& ingredients;
     Timetable timetable;
     ReadingStyle style;
 

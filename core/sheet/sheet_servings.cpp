@@ -55,7 +55,7 @@ private:
     [[nodiscard]] std::vector<std::string> helpingLines(const Course& course) const
     {
         const std::vector<Helping> helpings =
-            helpingsOf(context_.occasion, course, context_.recipes);
+            helpingsOf(context_.occasion, course, context_.recipes, context_.ingredients);
         std::vector<std::string> lines;
         for (const Dish& dish : course.dishes) {
             const auto recipe = context_.recipes.find(dish.recipe);

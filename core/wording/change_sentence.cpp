@@ -173,6 +173,27 @@ public:
                            nameIn(occasion_.guests, change.guest), dish(change.dish),
                            variant(change.dish, change.to), variant(change.dish, change.from));
     }
+    std::string operator()(const ServeGuest& change) const
+    {
+        const std::string guest = nameIn(occasion_.guests, change.guest);
+        if (!change.to) {
+            return fmt::format("let {} go without {}", guest,
+                               change.from ? dish(*change.from) : std::string("it"));
+        }
+        const std::string given = fmt::format("give {} {} “{}”", guest, dish(change.to->first),
+                                              variant(change.to->first, change.to->second));
+        return change.from ? given + " instead of " + dish(*change.from) : given;
+    }
+    std::string operator()(const Substitute& change) const
+    {
+        std::vector<std::string> swaps;
+        for (const LineSwap& swap : change.swaps) {
+            swaps.push_back(fmt::format("{} instead of {}", swap.instead, swap.ingredient));
+        }
+        return fmt::format("make a portion of {} “{}” for {} with {}", dish(change.dish),
+                           variant(change.dish, change.variant),
+                           nameIn(occasion_.guests, change.guest), listed(swaps));
+    }
     std::string operator()(const TakeAlternative& change) const
     {
         return fmt::format("make {} instead of {}", dish(change.to), dish(change.from));

@@ -82,13 +82,16 @@ std::string cell(const std::string& text)
 
 std::string substitutionText(const menus::Substitution& change, const Recipe& recipe)
 {
-    const auto as = std::ranges::find(recipe.variants, change.as, &Variant::id);
-    const std::string where = as == recipe.variants.end() ? change.as.text() : as->name;
+    std::string where;
+    if (change.as) {
+        const auto as = std::ranges::find(recipe.variants, *change.as, &Variant::id);
+        where = fmt::format(" (as in {})",
+                            quoted(as == recipe.variants.end() ? change.as->text() : as->name));
+    }
     return change.instead && *change.instead != change.ingredient
-               ? fmt::format("{} instead of {} (as in {})", *change.instead, change.ingredient,
-                             quoted(where))
-           : change.instead ? fmt::format("another {} (as in {})", change.ingredient, quoted(where))
-                            : fmt::format("no {} (as in {})", change.ingredient, quoted(where));
+               ? fmt::format("{} instead of {}{}", *change.instead, change.ingredient, where)
+           : change.instead ? fmt::format("another {}{}", change.ingredient, where)
+                            : fmt::format("no {}{}", change.ingredient, where);
 }
 
 } // namespace
@@ -186,6 +189,15 @@ std::string repeatedText(const Occasion& occasion, const menus::ComparedMenu& me
             names.push_back(course == occasion.courses.end() ? id.text() : course->name);
         }
         text += (text.empty() ? "" : "; ") + each.ingredient + " in " + listed(names);
+    }
+    return text;
+}
+
+std::string leftUsedText(const menus::ComparedMenu& menu)
+{
+    std::string text;
+    for (const menus::LeftUsed& used : menu.leftUsed) {
+        text += fmt::format("{}{} for {}", text.empty() ? "" : "; ", used.what, used.by);
     }
     return text;
 }

@@ -27,6 +27,8 @@ namespace suppertide {
 [[nodiscard]] std::string whomItSuits(const Occasion& occasion, const menus::ComparedMenu& menu);
 /// "salmon in tartlets and main"; empty if nothing is repeated.
 [[nodiscard]] std::string repeatedText(const Occasion& occasion, const menus::ComparedMenu& menu);
+/// "egg yolks from the pavlova for the tartlets"; empty if nothing that is left is used.
+[[nodiscard]] std::string leftUsedText(const menus::ComparedMenu& menu);
 
 /// “Dov gets nothing in the main: no dish suits.” and, if there is a way, “The stuffed squash
 /// would, with butter replaced by oil (as in “vegan”).”

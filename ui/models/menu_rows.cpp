@@ -1,5 +1,6 @@
 // The rows of the page "Menu and guests", and what can be done with each.
 #include "core/menus/by_product_offers.h"
+#include "core/wording/diet_words.h"
 #include "core/wording/wording.h"
 #include "ui/models/menu_forms.h"
 #include "ui/models/menu_outline.h"
@@ -53,7 +54,8 @@ public:
         heading("guests", MenuOutline::tr("Guests"),
                 QString::number(static_cast<int>(occasion_.guests.size())));
         for (const Guest& guest : occasion_.guests) {
-            add(RowPath().with("guest", guest.id.text()), 1, text(guest.name), needsOf(guest));
+            add(RowPath().with("guest", guest.id.text()), 1, text(guest.name), needsOf(guest))
+                .fault = text(dietDoubtSentence(guest));
         }
         heading("jobs", MenuOutline::tr("House jobs"));
         for (const HouseJob& job : occasion_.houseJobs) {

@@ -6,6 +6,7 @@
 #include <cctype>
 #include <sstream>
 
+#include "core/larder/ingredient_book.h"
 #include "core/wording/wording.h"
 #include "ui/models/edit.h"
 #include "ui/models/reading.h"
@@ -246,6 +247,16 @@ RecipeLength lengthOf(const Recipe& recipe)
     return length;
 }
 
+/// What recipes contain depends on what the cook has said of their ingredients.
+void Repertoire::readLarder(const LibraryState& library)
+{
+    if (larder_ != library.larder) {
+        larder_ = library.larder;
+        ingredients_ = ingredientBook(larderOf(library));
+        facts_.clear();
+    }
+}
+
 const Repertoire::Facts& Repertoire::factsOf(const RecipePtr& recipe)
 {
     Facts& facts = facts_[recipe->id];
@@ -253,7 +264,7 @@ const Repertoire::Facts& Repertoire::factsOf(const RecipePtr& recipe)
         facts = {recipe, searchedText(*recipe), metaOf(*recipe), {}};
         for (const Variant& variant : recipe->variants) {
             const Result<ResolvedRecipe> resolved = resolve(*recipe, variant.id);
-            facts.contents.push_back(resolved ? contentsOf(*resolved) : Contents{});
+            facts.contents.push_back(resolved ? contentsOf(*resolved, ingredients_) : Contents{});
         }
     }
     return facts;
@@ -262,6 +273,7 @@ const Repertoire::Facts& Repertoire::factsOf(const RecipePtr& recipe)
 std::vector<RecipeCard> Repertoire::cards(const LibraryState& library, const DishLooks& looks,
                                           const RepertoireSearch& search)
 {
+    readLarder(library);
     const auto portions = portionsOnMenu(library);
     const OccasionPtr open = openOccasion(library);
     std::vector<RecipeCard> cards;

@@ -75,8 +75,11 @@ private:
         std::string meta;
         std::vector<Contents> contents; // parallel to the variants
     };
+    void readLarder(const LibraryState& library);
     [[nodiscard]] const Facts& factsOf(const RecipePtr& recipe);
 
+    LarderPtr larder_; // that `ingredients_` and `facts_` were made with
+    IngredientBook ingredients_;
     std::map<RecipeId, Facts> facts_;
 };
 

@@ -146,6 +146,12 @@ void Advising::take(int way)
     if (*taken.after.kitchen != *taken.before.kitchen) {
         next.kitchens[taken.after.kitchen->id] = taken.after.kitchen;
     }
+    for (const auto& [id, recipe] : taken.after.recipes) {
+        const auto before = taken.before.recipes.find(id);
+        if (before == taken.before.recipes.end() || before->second != recipe) {
+            next.recipes[id] = recipe;
+        }
+    }
     Layout layout = *taken.after.layout;
     layout.plannedFrom = planBasis(next);
     next = withLayout(next, std::move(layout));

@@ -363,6 +363,65 @@ TEST(WaysOut, GiveTheGuestAVariantThatSuits)
     EXPECT_EQ(std::get<GiveVariant>(way->changes.front()).to, VariantId{"plain"});
 }
 
+/// Soup with butter for Fay, who must not have milk; nothing else is cooked.
+Supper butterySoup()
+{
+    Supper supper;
+    const GuestId fay = supper.addGuest("Fay", {Substance::Milk}).id;
+    Recipe soup = recipeInOrder("Soup", {step("Stir the soup", 10_min)});
+    soup.common.lines = {test::ingredient("butter", {Substance::Milk})};
+    supper.serve(soup, 1).mix.front().guests = {fay};
+    return supper;
+}
+
+TEST(WaysOut, MakeThePortionOfAGuestWithASubstitute)
+{
+    const Supper supper = butterySoup();
+    AdviceRequest request = adviceForClash(supper);
+    ASSERT_TRUE(request.clash);
+    ASSERT_EQ(request.clash->kind, ClashKind::Allergen);
+    const Advice advice = found(request);
+    expectHonest(advice);
+    const WayOut* way = findWay<Substitute>(advice);
+    ASSERT_NE(way, nullptr);
+    const auto& change = std::get<Substitute>(way->changes.front());
+    EXPECT_EQ(change.swaps,
+              (std::vector{LineSwap{change.swaps.front().line, "butter", "olive oil"}}))
+        << "of margarine the label is to be read";
+    const Dish& dish = way->after.occasion->courses.back().dishes.back();
+    ASSERT_EQ(dish.mix.size(), 1U);
+    const Recipe& recipe = *way->after.recipes.at(dish.recipe);
+    ASSERT_EQ(recipe.variants.size(), 2U);
+    EXPECT_EQ(dish.mix.front().variant, recipe.variants.back().id);
+    const auto resolved = resolve(recipe, dish.mix.front().variant);
+    ASSERT_TRUE(resolved);
+    EXPECT_EQ(resolved->part.lines.front().ingredient, "olive oil");
+    EXPECT_EQ(way->before.recipes.at(dish.recipe)->variants.size(), 1U);
+}
+
+TEST(WaysOut, ServeAGuestAnotherDishOfTheCourse)
+{
+    Supper supper = butterySoup();
+    Course& course = supper.occasion.courses.back();
+    course.alternatives = {{AlternativeId{"soup"}, "Soup"}, {AlternativeId{"salad"}, "Salad"}};
+    course.dishes.back().alternative = AlternativeId{"soup"};
+    Recipe salad = recipeInOrder("Salad", {step("Toss the salad", 10_min)});
+    salad.common.lines = {test::ingredient("lettuce", {})};
+    Dish& other = supper.serve(salad, 0);
+    other.mix.clear();
+    other.alternative = AlternativeId{"salad"};
+    const AdviceRequest request = adviceForClash(supper);
+    ASSERT_TRUE(request.clash);
+    const Advice advice = found(request);
+    expectHonest(advice);
+    const WayOut* way = findWay<ServeGuest>(advice);
+    ASSERT_NE(way, nullptr);
+    const auto& change = std::get<ServeGuest>(way->changes.front());
+    ASSERT_TRUE(change.to);
+    EXPECT_EQ(change.to->first, other.id);
+    EXPECT_EQ(change.guest, supper.occasion.guests.front().id);
+}
+
 TEST(WaysOut, HoldOnRandomSuppersThatClash)
 {
     test::forEachSeed(4, [](test::Random& random) {
