@@ -126,9 +126,6 @@ private:
     [[nodiscard]] ComparedMenu lookAt(ComparedMenu menu, std::int64_t steps) const
     {
         PlanRequest plan{inputFor(request_.input, table_, menu.number), {}, request_.revision};
-        if (request_.price && !menu.price) {
-            menu.price = request_.price(*plan.input.occasion);
-        }
         plan.limits.steps = steps;
         plan.limits.wallClock =
             std::max(std::chrono::milliseconds{1},
@@ -138,10 +135,13 @@ private:
             return menu; // faults were told of before; what is left cannot be planned
         }
         if (const PlanPtr found = planIn(*outcome)) {
-            take(menu, *found);
+            take(menu, *found, plan.input);
         } else if (const auto* none = std::get_if<NoPlan>(&*outcome); none && none->isProven) {
             menu.cookable = Cookable::No;
             menu.conflict = none->conflict;
+        }
+        if (request_.price && !menu.price) {
+            menu.price = request_.price(plan.input);
         }
         return menu;
     }
@@ -161,15 +161,20 @@ private:
         });
     }
 
-    void take(ComparedMenu& menu, const Plan& plan) const
+    void take(ComparedMenu& menu, const Plan& plan, PlanInput& input) const
     {
         const EveningFigures figures = eveningOf(plan, *request_.input.kitchen);
         menu.cookable = Cookable::Yes;
         menu.isBestPlan = plan.schedule.status == ScheduleStatus::Optimal;
         if (!menu.evening || figures.cost < menu.evening->cost) {
             menu.evening = figures;
+            menu.leftUsed = leftUsedBy(plan);
             menu.layout = std::make_shared<const Layout>(
                 layoutOf(*plan.formulation, plan.schedule, pinsOf(*request_.input.layout)));
+            if (request_.price) { // what the plan takes of what is left is not bought
+                input.layout = menu.layout;
+                menu.price = request_.price(input);
+            }
         }
     }
 

@@ -26,9 +26,9 @@ struct CompareLimits
     int threads = 2;
 };
 
-/// What is to be paid for what an occasion needs, in hundredths of the user's currency; absent if
+/// What is to be paid for what an evening needs, in hundredths of the user's currency; absent if
 /// it is not known. Called from several threads at once.
-using PriceOf = std::function<std::optional<std::int64_t>(const Occasion&)>;
+using PriceOf = std::function<std::optional<std::int64_t>(const PlanInput&)>;
 
 struct CompareRequest
 {

@@ -49,6 +49,15 @@ struct Repeated
     friend bool operator==(const Repeated&, const Repeated&) = default;
 };
 
+/// What one dish leaves and another takes.
+struct LeftUsed
+{
+    std::string what; // "egg yolks from Rhubarb pavlova"
+    std::string by;   // "Mushroom tartlets"
+
+    friend bool operator==(const LeftUsed&, const LeftUsed&) = default;
+};
+
 struct ComparedMenu
 {
     std::size_t number = 0;             // in the order of the courses' alternatives
@@ -57,6 +66,7 @@ struct ComparedMenu
     std::vector<GuestId> unsure;        // something of which not all is known; each once
     int extraSteps = 0;                 // for guests whom what leads does not suit
     std::vector<Repeated> repeated;
+    std::vector<LeftUsed> leftUsed;    // by the best plan found so far; need not be bought
     std::optional<std::int64_t> price; // of what must be bought, in hundredths; unknown: absent
 
     Cookable cookable = Cookable::NotSettled;

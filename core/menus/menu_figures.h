@@ -5,6 +5,9 @@
 
 namespace suppertide::menus {
 
+/// By-products that the plan takes; each once.
+[[nodiscard]] std::vector<LeftUsed> leftUsedBy(const Plan& plan);
+
 [[nodiscard]] EveningFigures eveningOf(const Plan& plan, const Kitchen& kitchen);
 
 } // namespace suppertide::menus

@@ -5,16 +5,11 @@
 
 namespace suppertide::shopping {
 
-std::function<std::optional<std::int64_t>(const Occasion&)> priceOfMenus(ShoppingInput input)
+std::function<std::optional<std::int64_t>(const PlanInput&)> priceOfMenus(const Larder& larder)
 {
-    input.plan = nullptr;
-    input.bought = {};
-    input.repertoire.clear();
-    const auto shared = std::make_shared<const ShoppingInput>(std::move(input));
-    return [shared](const Occasion& occasion) -> std::optional<std::int64_t> {
-        ShoppingInput asked = *shared;
-        asked.evening.occasion = std::make_shared<const Occasion>(occasion);
-        const ShoppingList list = shoppingListOf(asked);
+    const auto shared = std::make_shared<const Larder>(larder);
+    return [shared](const PlanInput& evening) -> std::optional<std::int64_t> {
+        const ShoppingList list = shoppingListOf({evening, *shared, {}, nullptr, {}});
         return list.cost > 0 ? std::optional{list.cost} : std::nullopt;
     };
 }

@@ -9,10 +9,11 @@
 
 namespace suppertide::shopping {
 
-/// For an occasion in place of the input's own: what there is to pay for all that has a price, in
-/// hundredths of the larder's currency; absent if nothing has one. What is ticked counts as still
-/// to buy. May be called from several threads at once.
-[[nodiscard]] std::function<std::optional<std::int64_t>(const Occasion&)>
-priceOfMenus(ShoppingInput input);
+/// For an evening: what there is to pay for all that has a price, in hundredths of the larder's
+/// currency; absent if nothing has one. What is ticked counts as still to buy. Keeps what it has
+/// worked out for an ingredient, so that evenings that ask for the same of it share that. May be
+/// called from several threads at once.
+[[nodiscard]] std::function<std::optional<std::int64_t>(const PlanInput&)>
+priceOfMenus(const Larder& larder);
 
 } // namespace suppertide::shopping

@@ -3,11 +3,27 @@
 
 #include <memory>
 #include <string>
+#include <vector>
 
+#include "core/exchange/exchange.h"
 #include "core/library/library.h"
 #include "core/plan/formulation.h"
 
 namespace suppertide::bench {
+
+/// A library of all that the files hold.
+[[nodiscard]] inline Result<LibraryState> stateFrom(const std::vector<std::string>& files)
+{
+    LibraryState state;
+    for (const std::string& file : files) {
+        auto content = readExchangeFile(file);
+        if (!content) {
+            return content.error();
+        }
+        state = imported(std::move(state), *content);
+    }
+    return state;
+}
 
 /// Throws std::out_of_range if there is no such occasion.
 [[nodiscard]] inline PlanInput inputFrom(const LibraryState& state, const std::string& name)

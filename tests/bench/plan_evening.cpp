@@ -96,16 +96,12 @@ void showTasks(const Plan& plan)
 
 int run(const Wanted& wanted)
 {
-    LibraryState state;
-    for (const std::string& file : wanted.files) {
-        auto content = readExchangeFile(file);
-        if (!content) {
-            std::cerr << content.error().forCook << "\n";
-            return 2;
-        }
-        state = imported(std::move(state), *content);
+    const auto state = bench::stateFrom(wanted.files);
+    if (!state) {
+        std::cerr << state.error().forCook << "\n";
+        return 2;
     }
-    const PlanInput input = bench::inputFrom(state, wanted.occasion);
+    const PlanInput input = bench::inputFrom(*state, wanted.occasion);
     const auto formulation = timed("formulate", [&] { return formulate(input); });
     if (!formulation) {
         std::cerr << formulation.error().forCook << "\n";

@@ -166,15 +166,11 @@ int main(int argc, char** argv)
 {
     using namespace suppertide;
     Wanted wanted = wantedFrom({argv, static_cast<std::size_t>(argc)});
-    LibraryState state;
-    for (const std::string& file : wanted.files) {
-        auto content = readExchangeFile(file);
-        if (!content) {
-            std::cerr << content.error().forCook << "\n";
-            return 2;
-        }
-        state = imported(std::move(state), *content);
+    const auto state = bench::stateFrom(wanted.files);
+    if (!state) {
+        std::cerr << state.error().forCook << "\n";
+        return 2;
     }
-    const PlanInput input = bench::inputFrom(state, wanted.occasion);
+    const PlanInput input = bench::inputFrom(*state, wanted.occasion);
     return Bench(std::move(wanted), input).run();
 }

@@ -3,7 +3,6 @@
 #include <QCoreApplication>
 
 #include <algorithm>
-#include <set>
 
 #include "core/wording/advice_wording.h"
 #include "core/wording/menu_words.h"
@@ -93,14 +92,16 @@ const std::vector<MenuPoint>& MenuComparison::points() const
         return *points_;
     }
     const auto front = menus::unbeaten(menus_, across_, up_);
-    const std::set<std::size_t> unbeaten(front.begin(), front.end());
+    std::vector<bool> isUnbeaten(menus_.size());
+    for (const std::size_t menu : front) {
+        isUnbeaten[menu] = true;
+    }
     std::vector<MenuPoint> points;
     for (std::size_t i = 0; i < menus_.size(); ++i) {
         const auto x = menus::valueOf(menus_[i], across_);
         const auto y = menus::valueOf(menus_[i], up_);
         if (x && y && menus_[i].cookable == Cookable::Yes) {
-            points.push_back(
-                {i, static_cast<double>(*x), static_cast<double>(*y), unbeaten.contains(i)});
+            points.push_back({i, static_cast<double>(*x), static_cast<double>(*y), isUnbeaten[i]});
         }
     }
     std::ranges::stable_sort(points, {}, &MenuPoint::x);
@@ -179,6 +180,9 @@ QString MenuComparison::detailOf(std::size_t menu) const
     if (!compared.repeated.empty()) {
         lines.push_back(
             Words::tr("More than once: %1.").arg(text(repeatedText(occasion(), compared))));
+    }
+    if (!compared.leftUsed.empty()) {
+        lines.push_back(Words::tr("Used instead of bought: %1.").arg(text(leftUsedText(compared))));
     }
     for (const Figure figure : menus::allFigures) {
         const auto value = menus::valueOf(compared, figure);

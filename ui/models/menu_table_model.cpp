@@ -1,7 +1,6 @@
 #include "ui/models/menu_table_model.h"
 
 #include <algorithm>
-#include <tuple>
 
 #include "core/wording/menu_words.h"
 
@@ -27,6 +26,12 @@ constexpr int figures = static_cast<int>(menus::allFigures.size());
 Figure figureOf(int column)
 {
     return menus::allFigures[static_cast<std::size_t>(column - FirstFigure)];
+}
+
+int columnOf(Figure figure)
+{
+    return FirstFigure + static_cast<int>(std::ranges::find(menus::allFigures, figure) -
+                                          menus::allFigures.begin());
 }
 
 QString text(std::string_view words)
@@ -100,6 +105,20 @@ QString MenuTableModel::cell(std::size_t menu, int column) const
     }
 }
 
+/// What stands behind the figure.
+QString MenuTableModel::tip(std::size_t menu, int column) const
+{
+    const menus::ComparedMenu& compared = comparison_->menus()[menu];
+    if (column == columnOf(Figure::Repeated)) {
+        return text(repeatedText(comparison_->occasion(), compared));
+    }
+    if (column == columnOf(Figure::Price) && !compared.leftUsed.empty()) {
+        return tr("%1. Used instead of bought: %2.")
+            .arg(cell(menu, column), text(leftUsedText(compared)));
+    }
+    return cell(menu, column);
+}
+
 QVariant MenuTableModel::data(const QModelIndex& index, int role) const
 {
     const auto menu = menuAt(index.row());
@@ -119,9 +138,7 @@ QVariant MenuTableModel::data(const QModelIndex& index, int role) const
                          headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString(),
                          cell(*menu, index.column()));
     case Qt::ToolTipRole:
-        return index.column() == FirstFigure + figures - 1
-                   ? text(repeatedText(comparison_->occasion(), comparison_->menus()[*menu]))
-                   : cell(*menu, index.column());
+        return tip(*menu, index.column());
     case Qt::TextAlignmentRole:
         return index.column() >= FirstFigure ? QVariant(Qt::AlignRight | Qt::AlignVCenter)
                                              : QVariant(Qt::AlignLeft | Qt::AlignVCenter);
@@ -184,25 +201,34 @@ void MenuTableModel::arrange()
     for (const MenuPoint& point : comparison_->points()) {
         unbeaten_[point.menu] = point.isUnbeaten;
     }
-    std::ranges::sort(order_);
-    const auto& all = comparison_->menus();
+    // Worked out once for each menu, not at each comparison of ten thousand.
+    std::vector<SortKey> keys;
+    keys.reserve(order_.size());
+    for (std::size_t menu = 0; menu < order_.size(); ++menu) {
+        keys.push_back(keyOf(menu));
+    }
+    std::ranges::sort(order_, {}, [&keys](std::size_t menu) { return keys[menu]; });
+}
+
+MenuTableModel::SortKey MenuTableModel::keyOf(std::size_t menu) const
+{
+    const menus::ComparedMenu& compared = comparison_->menus()[menu];
     const std::int64_t sign = direction_ == Qt::AscendingOrder ? 1 : -1;
-    const auto key = [&](std::size_t menu) -> std::tuple<bool, std::int64_t> {
-        switch (column_) {
-        case Name:
-            return {false, sign * static_cast<std::int64_t>(menu)};
-        case Cooked:
-            return {false, sign * static_cast<std::int64_t>(all[menu].cookable)};
-        case Suits:
-            return {false, sign * static_cast<std::int64_t>(10 * all[menu].notServed.size() +
-                                                            all[menu].unsure.size())};
-        default: {
-            const auto value = menus::valueOf(all[menu], figureOf(column_));
-            return {!value.has_value(), sign * value.value_or(0)};
-        }
-        }
-    };
-    std::ranges::stable_sort(order_, {}, key);
+    switch (column_) {
+    case Name:
+        return {false, sign * static_cast<std::int64_t>(menu), menu};
+    case Cooked:
+        return {false, sign * static_cast<std::int64_t>(compared.cookable), menu};
+    case Suits:
+        return {false,
+                sign * static_cast<std::int64_t>(10 * compared.notServed.size() +
+                                                 compared.unsure.size()),
+                menu};
+    default: {
+        const auto value = menus::valueOf(compared, figureOf(column_));
+        return {!value.has_value(), sign * value.value_or(0), menu};
+    }
+    }
 }
 
 } // namespace suppertide::ui

@@ -4,6 +4,7 @@
 
 #include <QAbstractTableModel>
 
+#include <tuple>
 #include <vector>
 
 #include "ui/models/menu_comparison.h"
@@ -36,7 +37,12 @@ public:
     void sort(int column, Qt::SortOrder order) override;
 
 private:
+    /// Unknown last, then by value, equal ones by number.
+    using SortKey = std::tuple<bool, std::int64_t, std::size_t>;
+
     void arrange();
+    [[nodiscard]] SortKey keyOf(std::size_t menu) const;
+    [[nodiscard]] QString tip(std::size_t menu, int column) const;
     [[nodiscard]] QString cell(std::size_t menu, int column) const;
 
     const MenuComparison* comparison_ = nullptr;

@@ -40,8 +40,7 @@ void Comparing::begin()
     menus::CompareRequest request{*input, {}, {}, document_.state()->revision};
     request.input.recipes = document_.library().recipes; // of all alternatives, cooked or not
     request.limits.wallClock = longest;
-    request.price =
-        shopping::priceOfMenus({request.input, larderOf(document_.library()), {}, nullptr, {}});
+    request.price = shopping::priceOfMenus(larderOf(document_.library()));
     input_ = request.input;
     page_.show(nullptr, std::nullopt);
     comparison_.reset();
@@ -81,16 +80,29 @@ void Comparing::looked(const std::vector<menus::ComparedMenu>& menus, int done, 
         comparison_->update(menu);
     }
     page_.setRunning(true, done, toDo);
-    if (!menus.empty()) {
-        page_.refresh(menuNow());
-        showNote();
+    if (!menus.empty() && (!sinceShown_.isValid() || sinceShown_.elapsed() >= pause_)) {
+        showLooked();
     }
+}
+
+/// Of thousands of menus, which take their time to be sorted and drawn, less often: the window
+/// keeps nine tenths of its time for the user.
+void Comparing::showLooked()
+{
+    constexpr qint64 share = 10;
+    sinceShown_.start();
+    page_.refresh(menuNow());
+    showNote();
+    pause_ = share * sinceShown_.elapsed();
 }
 
 void Comparing::finish(bool isStopped)
 {
     wasStopped_ = isStopped;
     page_.setRunning(false);
+    if (comparison_) {
+        page_.refresh(menuNow());
+    }
     showNote();
 }
 
@@ -119,7 +131,7 @@ void Comparing::checkCurrent()
             job_->stop();
         }
         page_.setStale(isStale_);
-        page_.refresh(menuNow());
+        page_.setNow(menuNow());
     }
     showNote();
 }

@@ -3,6 +3,7 @@
 // date once the evening is another.
 #pragma once
 
+#include <QElapsedTimer>
 #include <QObject>
 
 #include <memory>
@@ -38,6 +39,7 @@ private:
     void take(int menu);
     void checkCurrent();
     void showNote();
+    void showLooked();
     [[nodiscard]] std::optional<std::size_t> menuNow() const;
 
     Document& document_;
@@ -45,6 +47,8 @@ private:
     CompareJob* job_;
     PlanInput input_; // of the run
     std::unique_ptr<MenuComparison> comparison_;
+    QElapsedTimer sinceShown_;
+    qint64 pause_ = 0; // ms to the next showing of what was looked at
     bool wasStopped_ = false;
     bool isStale_ = false;
 };

@@ -54,4 +54,20 @@ inline menus::CourseMix mixOfLast(const Supper& supper, const std::string& leadi
     return menus::mixOf(input, offered, AlternativeId{leading});
 }
 
+/// Lamb or squash with a gratin for all, shared out.
+inline Supper sharedOut()
+{
+    Supper supper;
+    offer(supper, recipeOf("lamb", {variantWith("herbs", {Substance::Meat})}));
+    offer(supper,
+          recipeOf("squash", {variantWith("cheese", {Substance::Milk}), variantWith("plain", {})}));
+    offer(supper, recipeOf("gratin", {variantWith("cream", {Substance::Milk})}), true);
+    supper.addGuest("Ada");
+    supper.addGuest("Dov").diets = {Diet::Vegetarian};
+    supper.addGuest("Bea").diets = {Diet::Vegan};
+    supper.occasion.courses.back() =
+        menus::withMix(supper.occasion.courses.back(), mixOfLast(supper, "lamb"));
+    return supper;
+}
+
 } // namespace suppertide::test

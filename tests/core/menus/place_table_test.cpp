@@ -8,30 +8,11 @@
 namespace suppertide::menus {
 namespace {
 
-using test::mixOfLast;
-using test::offer;
-using test::recipeOf;
+using test::sharedOut;
 using test::Supper;
-using test::variantWith;
 using testing::ElementsAre;
 using testing::IsEmpty;
 using testing::SizeIs;
-
-/// Lamb or squash with a gratin for all, shared out.
-Supper sharedOut()
-{
-    Supper supper;
-    offer(supper, recipeOf("lamb", {variantWith("herbs", {Substance::Meat})}));
-    offer(supper,
-          recipeOf("squash", {variantWith("cheese", {Substance::Milk}), variantWith("plain", {})}));
-    offer(supper, recipeOf("gratin", {variantWith("cream", {Substance::Milk})}), true);
-    supper.addGuest("Ada");
-    supper.addGuest("Dov").diets = {Diet::Vegetarian};
-    supper.addGuest("Bea").diets = {Diet::Vegan};
-    supper.occasion.courses.back() =
-        withMix(supper.occasion.courses.back(), mixOfLast(supper, "lamb"));
-    return supper;
-}
 
 TEST(PlaceTable, HasAColumnForTheMainAndOneForEachSide)
 {
@@ -81,6 +62,37 @@ TEST(PlaceTable, ChangedToNothingTakesThePortionAway)
     const Occasion changed = withHelping(input, before.columns[1], before.guests[0], std::nullopt);
     EXPECT_EQ(portionsOf(changed.courses.back().dishes[2]), Portions{1});
     EXPECT_EQ(portionsOf(changed.courses.back().dishes[0]), Portions{1});
+}
+
+/// What the cook has said of an ingredient counts, whatever the table says of it.
+TEST(PlaceTable, BelievesWhatTheCookSaysOfAnIngredient)
+{
+    Supper supper = sharedOut();
+    const Recipe& lamb = supper.recipes.at(RecipeId{"lamb"});
+    Recipe crumbed = lamb;
+    IngredientLine crumb = test::ingredient("rice", {});
+    crumb.id = LineId{"rice"};
+    crumb.contains.reset();
+    crumbed.common.lines.push_back(crumb);
+    supper.recipes.at(RecipeId{"lamb"}) = crumbed;
+    supper.occasion.guests[0].allergies = {Substance::Hazelnut};
+    PlanInput input = supper.input();
+    const PlaceTable before = placesOf(input);
+    EXPECT_TRUE(before.cells[0][0]->suitability.suits());
+
+    Ingredient own;
+    own.name = "rice";
+    own.contains = {Substance::Hazelnut};
+    input.ingredients = IngredientBook(std::vector{own});
+    const CourseOffer offered = offerOf(input, input.occasion->courses.back());
+    EXPECT_THAT(placesOf(input).cells[0][0]->suitability.unsuitable,
+                ElementsAre(Substance::Hazelnut));
+    EXPECT_THAT(optionsFor(input, before.columns[0], before.guests[0])[0].suitability.unsuitable,
+                ElementsAre(Substance::Hazelnut));
+    const CourseMix mix = mixOf(input, offered, AlternativeId{"lamb"});
+    const auto plate = std::ranges::find(mix.plates, GuestId{"ada"}, &Plate::guest);
+    ASSERT_NE(plate, mix.plates.end());
+    EXPECT_EQ(plate->dish, DishId{"squash"});
 }
 
 } // namespace

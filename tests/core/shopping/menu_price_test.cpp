@@ -20,13 +20,14 @@ ShopSupper cakeAndFool()
     return supper;
 }
 
-TEST(MenuPrice, IsOfTheOccasionThatIsAskedFor)
+TEST(MenuPrice, IsOfTheEveningThatIsAskedFor)
 {
     ShopSupper supper = cakeAndFool();
     supper.sell("sugar", amount(500, Unit::Gram), 95);
-    const auto price = shopping::priceOfMenus({supper.input(), supper.larder, {}, nullptr, {}});
-    Occasion occasion = *supper.input().occasion;
-    EXPECT_EQ(price(occasion), 190);
+    const auto price = shopping::priceOfMenus(supper.larder);
+    PlanInput input = supper.input();
+    EXPECT_EQ(price(input), 190);
+    Occasion occasion = *input.occasion;
     for (Course& course : occasion.courses) {
         for (Dish& dish : course.dishes) {
             if (dish.recipe.text().find("fool") != std::string::npos) {
@@ -34,14 +35,15 @@ TEST(MenuPrice, IsOfTheOccasionThatIsAskedFor)
             }
         }
     }
-    EXPECT_EQ(price(occasion), 95);
+    input.occasion = std::make_shared<const Occasion>(occasion);
+    EXPECT_EQ(price(input), 95);
 }
 
 TEST(MenuPrice, IsUnknownWhereNothingHasOne)
 {
     ShopSupper supper = cakeAndFool();
-    const auto price = shopping::priceOfMenus({supper.input(), supper.larder, {}, nullptr, {}});
-    EXPECT_EQ(price(*supper.input().occasion), std::nullopt);
+    const auto price = shopping::priceOfMenus(supper.larder);
+    EXPECT_EQ(price(supper.input()), std::nullopt);
 }
 
 /// What is ticked has been paid for, and would be for any menu.
@@ -50,9 +52,8 @@ TEST(MenuPrice, CountsWhatIsTicked)
     ShopSupper supper = cakeAndFool();
     supper.sell("sugar", amount(500, Unit::Gram), 95);
     supper.bought = shopping::withTicked({}, supper.line("sugar"), true);
-    const auto price =
-        shopping::priceOfMenus({supper.input(), supper.larder, supper.bought, nullptr, {}});
-    EXPECT_EQ(price(*supper.input().occasion), 190);
+    const auto price = shopping::priceOfMenus(supper.larder);
+    EXPECT_EQ(price(supper.input()), 190);
 }
 
 } // namespace

@@ -1,9 +1,11 @@
-// MenuChart: the compared menus by two figures, a dot each (Qt Charts). Menus that nothing beats in
-// both are filled, larger and joined by a line; the menu that is cooked now has a ring, the chosen
-// one a cross of lines to both axes. By click and by arrow keys a menu is chosen.
+// MenuChart: the compared menus by two figures, a dot each. Menus that nothing beats in both are
+// filled, larger and joined by a line; the menu that is cooked now has a ring, the chosen one a
+// cross of lines to both axes. By click and by arrow keys a menu is chosen. Ten thousand dots are
+// stamped onto a picture that is kept until they change, so that choosing repaints none of them.
 #pragma once
 
-#include <QChartView>
+#include <QPixmap>
+#include <QWidget>
 
 #include <optional>
 
@@ -12,15 +14,11 @@
 #include "ui/theme/theme.h"
 #include "ui/timeline/text_cache.h"
 
-class QScatterSeries;
-class QLineSeries;
-class QValueAxis;
-
 namespace suppertide::ui {
 
 class Canvas;
 
-class MenuChart : public QChartView
+class MenuChart : public QWidget
 {
     Q_OBJECT
 
@@ -38,19 +36,19 @@ Q_SIGNALS:
     void chosen(int menu);
 
 protected:
-    void drawBackground(QPainter* painter, const QRectF& rect) override;
-    void drawForeground(QPainter* painter, const QRectF& rect) override;
+    void paintEvent(QPaintEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     void mousePressEvent(QMouseEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
-    void focusInEvent(QFocusEvent* event) override;
-    void focusOutEvent(QFocusEvent* event) override;
 
 private:
-    void makeSeries();
-    void layOut();
+    void scaleAxes();
+    void paintField();
     void paintGrid(Canvas& canvas) const;
+    void paintFront(QPainter& painter) const;
+    void paintDots(QPainter& painter) const;
     void paintChosen(Canvas& canvas) const;
+    [[nodiscard]] QRectF plot() const;
     [[nodiscard]] QPointF place(const MenuPoint& point) const;
     [[nodiscard]] const MenuPoint* find(std::optional<std::size_t> menu) const;
 
@@ -62,8 +60,7 @@ private:
     std::optional<std::size_t> chosen_;
     FigureScale xs_;
     FigureScale ys_;
-    QValueAxis* xAxis_;
-    QValueAxis* yAxis_;
+    QPixmap field_; // axes and dots; null: to be painted anew
     TextCache texts_;
 };
 

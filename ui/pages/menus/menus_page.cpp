@@ -84,6 +84,7 @@ void MenusPage::build()
     table_->setSortingEnabled(true);
     table_->sortByColumn(0, Qt::AscendingOrder);
     table_->verticalHeader()->hide();
+    table_->horizontalHeader()->setResizeContentsPrecision(0); // what is seen, not all of 10,000
     detail_->setObjectName(u"menuDetail"_s);
     detail_->setAccessibleName(tr("The chosen menu"));
     detail_->setReadOnly(true);
@@ -195,6 +196,15 @@ void MenusPage::refresh(std::optional<std::size_t> now)
     model_->refresh();
     showChart();
     showDetail();
+}
+
+void MenusPage::setNow(std::optional<std::size_t> now)
+{
+    if (now != now_ && comparison_ != nullptr) {
+        now_ = now;
+        showChart();
+        showDetail();
+    }
 }
 
 void MenusPage::showChart()

@@ -31,6 +31,8 @@ public:
     void show(MenuComparison* comparison, std::optional<std::size_t> now);
     /// More is known of them.
     void refresh(std::optional<std::size_t> now);
+    /// Another menu is cooked now.
+    void setNow(std::optional<std::size_t> now);
     /// What the page says of itself: nothing compared yet, out of date, how many.
     void setNote(const QString& note);
     /// Whether there is an occasion with menus to compare.
