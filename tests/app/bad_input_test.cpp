@@ -5,10 +5,9 @@
 #include <sqlite3.h>
 
 #include <cstdlib>
-#include <fstream>
 #include <iostream>
 
-#include "tests/app/verbs_fixture.h"
+#include "tests/app/bad_evening.h"
 #include "tests/support/broken/broken_json.h"
 #include "tests/support/for_each_seed.h"
 
@@ -19,18 +18,6 @@ namespace fs = std::filesystem;
 using nlohmann::json;
 using testing::AnyOf;
 using testing::HasSubstr;
-
-std::string bytesOf(const fs::path& file)
-{
-    std::stringstream bytes;
-    bytes << std::ifstream(file, std::ios::binary).rdbuf();
-    return bytes.str();
-}
-
-void write(const fs::path& file, const std::string& bytes)
-{
-    std::ofstream(file, std::ios::binary | std::ios::trunc) << bytes;
-}
 
 class BadLibrary : public Verbs
 {
@@ -137,56 +124,6 @@ TEST_F(BadLibrary, IsClosedToTheUser)
     EXPECT_THAT(err_.str(), HasSubstr("library.suppertide"));
     EXPECT_THAT(err_.str(), HasSubstr("closed to you"));
 }
-
-/// An evening of the demo as one file, to be spoilt.
-class BadEvening : public Verbs
-{
-protected:
-    void SetUp() override
-    {
-        Verbs::SetUp();
-        importDemo();
-        ASSERT_EQ(run({"export", lunch, "--out", file("lunch.json").string()}), Exit::Done);
-        evening_ = json::parse(bytesOf(file("lunch.json")));
-        // Commands on the file shall find nothing more in the library.
-        fs::remove(file("suppertide") / "library.suppertide");
-    }
-
-    Exit runOn(const json& evening, std::vector<std::string> words = {"check"})
-    {
-        const std::string name = file("evening.json").string();
-        write(name, evening.dump());
-        words.insert(words.begin() + 1, name);
-        return run(words);
-    }
-
-    json& course(std::size_t number) { return evening_["occasions"][0]["courses"][number]; }
-    json& kitchen() { return evening_["kitchens"][0]; }
-    json& recipe(const std::string& id)
-    {
-        for (json& each : evening_["recipes"]) {
-            if (each["id"] == id) {
-                return each;
-            }
-        }
-        ADD_FAILURE() << "no recipe " << id;
-        return evening_["recipes"][0];
-    }
-
-    /// Refused by check, and by import with nothing taken in.
-    void expectRefused(const std::string& place, const std::string& why)
-    {
-        EXPECT_EQ(runOn(evening_), Exit::BadInput) << out_.str();
-        EXPECT_THAT(err_.str(), HasSubstr(place));
-        EXPECT_THAT(err_.str(), HasSubstr(why));
-        EXPECT_EQ(runOn(evening_, {"import"}), Exit::BadInput) << out_.str();
-        EXPECT_THAT(err_.str(), HasSubstr(place));
-        ASSERT_EQ(run({"export", "--out", file("kept.json").string()}), Exit::Done) << err_.str();
-        EXPECT_THAT(out_.str(), HasSubstr(" 0 recipes, 0 kitchens, 0 occasions"));
-    }
-
-    json evening_;
-};
 
 TEST_F(BadEvening, HasStepsThatWaitForEachOther)
 {

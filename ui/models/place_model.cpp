@@ -22,59 +22,11 @@ QString text(std::string_view words)
     return QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size()));
 }
 
-QStringList namesOf(const Suitability& suitability)
-{
-    QStringList names;
-    for (const Substance each : suitability.unsuitable) {
-        names.push_back(text(nameOf(each)));
-    }
-    for (const RiskFact each : suitability.risks) {
-        names.push_back(text(nameOf(each)));
-    }
-    return names;
-}
-
-/// With the recipes of all alternatives, cooked or not.
-std::optional<PlanInput> inputOf(const LibraryState& library)
-{
-    auto input = planInputOf(library);
-    if (input) {
-        input->recipes = library.recipes;
-    }
-    return input;
-}
-
 } // namespace
-
-QString markOf(const Suitability& suitability)
-{
-    if (!suitability.isFree()) {
-        return u"✕ "_s + namesOf(suitability).join(u", "_s);
-    }
-    return suitability.unknown.empty() ? QString() : Words::tr("? check the label");
-}
-
-QString wordsOf(const Suitability& suitability)
-{
-    QStringList words;
-    if (!suitability.isFree()) {
-        words.push_back(
-            Words::tr("not for this guest: %1").arg(namesOf(suitability).join(u", "_s)));
-    }
-    if (!suitability.unknown.empty()) {
-        QStringList names;
-        for (const std::string& each : suitability.unknown) {
-            names.push_back(text(each));
-        }
-        words.push_back(
-            Words::tr("nobody has said what is in: %1; check the label").arg(names.join(u", "_s)));
-    }
-    return words.join(u"; "_s);
-}
 
 void PlaceModel::show(const LibraryState& library)
 {
-    auto input = inputOf(library);
+    auto input = placesInput(library);
     menus::PlaceTable table = input ? menus::placesOf(*input) : menus::PlaceTable{};
     const bool isSameShape = table.columns == table_.columns && table.guests == table_.guests;
     if (!isSameShape) {
@@ -109,24 +61,9 @@ const menus::PlaceCell* PlaceModel::cellAt(const QModelIndex& index) const
                         [static_cast<std::size_t>(index.column())];
 }
 
-QString PlaceModel::optionText(const menus::PlaceOption& option) const
+QString PlaceModel::nameOf(const menus::PlaceOption& option) const
 {
-    for (const Course& course : input_.occasion->courses) {
-        const Dish* dish = findIn(course.dishes, option.dish);
-        if (dish == nullptr) {
-            continue;
-        }
-        const auto recipe = input_.recipes.find(dish->recipe);
-        if (recipe == input_.recipes.end()) {
-            break;
-        }
-        const Variant* variant = findIn(recipe->second->variants, option.variant);
-        const QString name = text(recipe->second->name);
-        return variant == nullptr || recipe->second->variants.size() == 1
-                   ? name
-                   : Words::tr("%1, %2").arg(name, text(variant->name));
-    }
-    return text(option.dish.text());
+    return helpingName(input_, option.dish, option.variant);
 }
 
 QString PlaceModel::cellText(const QModelIndex& index) const
@@ -141,14 +78,12 @@ QString PlaceModel::cellText(const QModelIndex& index) const
                    : Words::tr("– goes without");
     }
     const QString mark = markOf((*cell)->suitability);
-    return mark.isEmpty() ? optionText(**cell) : mark + u": "_s + optionText(**cell);
+    return mark.isEmpty() ? nameOf(**cell) : mark + u": "_s + nameOf(**cell);
 }
 
-QString PlaceModel::guestName(int row) const
+QString PlaceModel::guestOf(int row) const
 {
-    const GuestId& id = table_.guests[static_cast<std::size_t>(row)];
-    const Guest* guest = findIn(input_.occasion->guests, id);
-    return guest == nullptr || guest->name.empty() ? text(id.text()) : text(guest->name);
+    return guestName(input_, table_.guests[static_cast<std::size_t>(row)]);
 }
 
 QVariant PlaceModel::data(const QModelIndex& index, int role) const
@@ -165,10 +100,10 @@ QVariant PlaceModel::data(const QModelIndex& index, int role) const
                                                                  : cellText(index);
     case Qt::AccessibleTextRole:
         return Words::tr("%1, %2: %3")
-            .arg(guestName(index.row()),
+            .arg(guestOf(index.row()),
                  headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString(),
                  *cell && !wordsOf((*cell)->suitability).isEmpty()
-                     ? optionText(**cell) + u", "_s + wordsOf((*cell)->suitability)
+                     ? nameOf(**cell) + u", "_s + wordsOf((*cell)->suitability)
                      : cellText(index));
     default:
         return {};
@@ -181,7 +116,7 @@ QVariant PlaceModel::headerData(int section, Qt::Orientation orientation, int ro
         return {};
     }
     if (orientation == Qt::Vertical) {
-        return section < rowCount() ? guestName(section) : QString();
+        return section < rowCount() ? guestOf(section) : QString();
     }
     return section < columnCount() ? text(table_.columns[static_cast<std::size_t>(section)].name)
                                    : QString();
@@ -204,9 +139,8 @@ std::vector<PlaceChoice> PlaceModel::choices(const QModelIndex& cell) const
                           table_.guests[static_cast<std::size_t>(cell.row())]);
     for (const menus::PlaceOption& option : options) {
         const QString mark = markOf(option.suitability);
-        choices.push_back(
-            {mark.isEmpty() ? optionText(option) : mark + u": "_s + optionText(option),
-             std::pair{option.dish, option.variant}});
+        choices.push_back({mark.isEmpty() ? nameOf(option) : mark + u": "_s + nameOf(option),
+                           std::pair{option.dish, option.variant}});
     }
     return choices;
 }
@@ -230,13 +164,9 @@ std::optional<Edit> PlaceModel::edit(const LibraryState& library, const QModelIn
     if (choice < 0 || static_cast<std::size_t>(choice) >= all.size() || choice == choiceNow(cell)) {
         return std::nullopt;
     }
-    Occasion next =
-        menus::withHelping(input_, table_.columns[static_cast<std::size_t>(cell.column())],
-                           table_.guests[static_cast<std::size_t>(cell.row())],
-                           all[static_cast<std::size_t>(choice)].helping);
-    return Edit{withOccasion(library, [&next](Occasion& occasion) { occasion = std::move(next); }),
-                Words::tr("What %1 gets").arg(guestName(cell.row())),
-                {}};
+    return givenHelping(library, input_, table_.columns[static_cast<std::size_t>(cell.column())],
+                        table_.guests[static_cast<std::size_t>(cell.row())],
+                        all[static_cast<std::size_t>(choice)].helping);
 }
 
 QString PlaceModel::summary() const
@@ -271,7 +201,7 @@ QString PlaceModel::summary() const
 
 std::optional<Edit> sharedOut(const LibraryState& library, const std::optional<CourseId>& course)
 {
-    const auto input = inputOf(library);
+    const auto input = placesInput(library);
     if (!input) {
         return std::nullopt;
     }

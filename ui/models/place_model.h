@@ -6,7 +6,7 @@
 #include <QAbstractTableModel>
 
 #include "core/menus/place_table.h"
-#include "ui/models/edit.h"
+#include "ui/models/place_words.h"
 
 namespace suppertide::ui {
 
@@ -49,8 +49,8 @@ public:
 private:
     [[nodiscard]] const menus::PlaceCell* cellAt(const QModelIndex& index) const;
     [[nodiscard]] QString cellText(const QModelIndex& index) const;
-    [[nodiscard]] QString optionText(const menus::PlaceOption& option) const;
-    [[nodiscard]] QString guestName(int row) const;
+    [[nodiscard]] QString nameOf(const menus::PlaceOption& option) const;
+    [[nodiscard]] QString guestOf(int row) const;
 
     PlanInput input_;
     menus::PlaceTable table_;
@@ -60,10 +60,5 @@ private:
 /// leads now; in one change. Absent if no occasion is open or nothing would change.
 [[nodiscard]] std::optional<Edit> sharedOut(const LibraryState& library,
                                             const std::optional<CourseId>& course = {});
-
-/// “✕ milk”, “? label”: what speaks against a helping, in few signs; empty if nothing does.
-[[nodiscard]] QString markOf(const Suitability& suitability);
-/// The same in words.
-[[nodiscard]] QString wordsOf(const Suitability& suitability);
 
 } // namespace suppertide::ui

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QApplication>
+#include <QPushButton>
 #include <QTemporaryDir>
 #include <QTest>
 #include <QWindow>
@@ -22,6 +23,7 @@
 #include "tests/gui/window/answers.h"
 #include "ui/clashes/clash_panel.h"
 #include "ui/document/document.h"
+#include "ui/models/edit.h"
 #include "ui/models/repertoire.h"
 #include "ui/theme/application_theme.h"
 #include "ui/timeline/target_box.h"
@@ -102,6 +104,37 @@ protected:
             sentences.push_back(row.sentence);
         }
         return sentences;
+    }
+
+    /// Roots as an alternative to the gratin.
+    void addRoots()
+    {
+        document_->apply(
+            withOccasion(document_->library(),
+                         [](Occasion& occasion) {
+                             Course& main = occasion.courses.front();
+                             main.alternatives.push_back({AlternativeId{"roots"}, "Roots"});
+                             Dish dish;
+                             dish.id = DishId{"roots"};
+                             dish.recipe = RecipeId{"roots"};
+                             dish.alternative = AlternativeId{"roots"};
+                             main.dishes.push_back(dish);
+                         }),
+            QStringLiteral("Add roots"));
+    }
+    void press(const QString& name) const
+    {
+        auto& button = part<QPushButton>(name);
+        button.setFocus(Qt::TabFocusReason);
+        QTest::keyClick(&button, Qt::Key_Space);
+    }
+    [[nodiscard]] const Occasion& occasion() const
+    {
+        return openOccasion(document_->library())->occasion;
+    }
+    [[nodiscard]] Portions portions(std::size_t dish) const
+    {
+        return portionsOf(occasion().courses.front().dishes[dish]);
     }
 
     /// The first block of a task, in the window's coordinates.

@@ -17,6 +17,7 @@
 
 #include "core/sheet/place_sheet.h"
 #include "ui/models/place_model.h"
+#include "ui/pages/places/mix_view.h"
 #include "ui/pages/places/place_delegate.h"
 #include "ui/print/place_pages.h"
 
@@ -40,12 +41,8 @@ QPushButton* button(const QString& text, const QString& name, const QString& tip
 
 std::optional<PlaceSheet> sheetOf(const LibraryState& library)
 {
-    auto input = planInputOf(library);
-    if (!input) {
-        return std::nullopt;
-    }
-    input->recipes = library.recipes;
-    return placeSheet(*input);
+    const auto input = placesInput(library);
+    return input ? std::optional{placeSheet(*input)} : std::nullopt;
 }
 
 PaperSize paperOf(const QComboBox& box)
@@ -62,14 +59,20 @@ PlacesPage::PlacesPage(Document& document, Prompts& prompts, const Theme& theme,
                     tr("Everybody gets what leads each course, or what suits them with the fewest "
                        "extra steps"),
                     this)),
+      byVariant_(button(tr("By varia&nt"), u"placesByVariant"_s,
+                        tr("A row for each variant: drag a guest's portion from one to another"),
+                        this)),
       fill_(button(tr("&Large"), u"placesFill"_s, tr("Fill the window with this page"), this)),
       preview_(button(tr("Print pre&view"), u"placesPreview"_s,
                       tr("The table of who gets what, and place cards"), this)),
       pdf_(button(tr("Save as &PDF…"), u"placesPdf"_s,
                   tr("The table of who gets what, and place cards"), this)),
-      paper_(new QComboBox(this)), table_(new QTableView(this))
+      paper_(new QComboBox(this)), table_(new QTableView(this)),
+      mix_(new MixView(document, theme, this))
 {
     build();
+    layOut();
+    connectParts();
     setTheme(theme);
     refresh();
 }
@@ -77,6 +80,7 @@ PlacesPage::PlacesPage(Document& document, Prompts& prompts, const Theme& theme,
 void PlacesPage::build()
 {
     fill_->setCheckable(true);
+    byVariant_->setCheckable(true);
     note_->setObjectName(u"placesNote"_s);
     note_->setTextFormat(Qt::PlainText);
     note_->setWordWrap(true);
@@ -95,9 +99,13 @@ void PlacesPage::build()
     constexpr int columnWidth = 170; // px
     table_->horizontalHeader()->setDefaultSectionSize(columnWidth);
     table_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+}
 
+void PlacesPage::layOut()
+{
     auto* first = new QHBoxLayout;
     first->addWidget(share_);
+    first->addWidget(byVariant_);
     first->addWidget(fill_);
     first->addStretch();
     auto* second = new QHBoxLayout;
@@ -111,8 +119,13 @@ void PlacesPage::build()
     page->addWidget(note_);
     page->addLayout(first);
     page->addWidget(table_, 1);
+    page->addWidget(mix_, 1);
     page->addLayout(second);
     page->addStretch();
+}
+
+void PlacesPage::connectParts()
+{
     connect(table_, &QTableView::activated, this, [this](const QModelIndex& cell) {
         // NoEditTriggers is about keys and clicks alone.
         table_->edit(cell);
@@ -120,12 +133,15 @@ void PlacesPage::build()
     connect(share_, &QPushButton::clicked, this, &PlacesPage::shareOut);
     connect(preview_, &QPushButton::clicked, this, &PlacesPage::preview);
     connect(pdf_, &QPushButton::clicked, this, &PlacesPage::savePdf);
+    connect(byVariant_, &QPushButton::toggled, this, &PlacesPage::showTable);
+    connect(mix_, &MixView::said, this, &PlacesPage::said);
     connect(fill_, &QPushButton::toggled, this, &PlacesPage::fillRequested);
 }
 
 void PlacesPage::refresh()
 {
     model_->show(document_.library());
+    mix_->refresh();
     const OccasionPtr record = openOccasion(document_.library());
     if (!record) {
         note_->setText(tr("No occasion is open. Begin one under Occasion, New."));
@@ -138,9 +154,16 @@ void PlacesPage::refresh()
         note_->setText(model_->summary());
     }
     for (QWidget* part :
-         std::initializer_list<QWidget*>{share_, fill_, preview_, pdf_, paper_, table_}) {
+         std::initializer_list<QWidget*>{share_, byVariant_, fill_, preview_, pdf_, paper_}) {
         part->setVisible(!model_->isEmpty());
     }
+    showTable();
+}
+
+void PlacesPage::showTable()
+{
+    table_->setVisible(!model_->isEmpty() && !byVariant_->isChecked());
+    mix_->setVisible(!model_->isEmpty() && byVariant_->isChecked());
 }
 
 void PlacesPage::setTheme(const Theme& theme)
@@ -150,6 +173,7 @@ void PlacesPage::setTheme(const Theme& theme)
     table_->setFont(theme.font(TypeRole::Label));
     table_->horizontalHeader()->setFont(theme.font(TypeRole::SecondaryBold));
     table_->verticalHeader()->setFont(theme.font(TypeRole::SecondaryBold));
+    mix_->setTheme(theme);
 }
 
 void PlacesPage::shareOut()

@@ -1,6 +1,7 @@
 // PlacesPage: “At table”: who gets what, guest by guest, with what speaks against it; a cell is
-// changed by hand, with keys or mouse; portions are shared out by the program on demand; all of it
-// and place cards go on paper. Every change is one undoable command.
+// changed by hand, with keys or mouse; or variant by variant, where portions are dragged; portions
+// are shared out by the program on demand; all of it and place cards go on paper. Every change is
+// one undoable command.
 #pragma once
 
 #include <QWidget>
@@ -17,6 +18,7 @@ class QTableView;
 
 namespace suppertide::ui {
 
+class MixView;
 class PlaceModel;
 
 class PlacesPage : public QWidget
@@ -46,6 +48,9 @@ protected:
 
 private:
     void build();
+    void layOut();
+    void connectParts();
+    void showTable();
 
     Document& document_;
     Prompts& prompts_;
@@ -53,11 +58,13 @@ private:
     QLabel* heading_;
     QLabel* note_;
     QPushButton* share_;
+    QPushButton* byVariant_;
     QPushButton* fill_;
     QPushButton* preview_;
     QPushButton* pdf_;
     QComboBox* paper_;
     QTableView* table_;
+    MixView* mix_;
 };
 
 } // namespace suppertide::ui
