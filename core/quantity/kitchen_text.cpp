@@ -62,12 +62,22 @@ Measured onScale(const Rational& base, Unit small, Unit large)
     return single(steps, step, isLarge ? large : small);
 }
 
+/// There are spoons of 1/8, 1/4 and 1/2; 3/8, 5/8 and 7/8 are two of them, 3/4 is read as it is.
+Measured inEighths(std::int64_t eighths, const Rational& step, Unit teaspoon)
+{
+    const std::int64_t even = eighths - eighths % 2;
+    if (even == 0 || even == eighths) {
+        return single(eighths, step, teaspoon);
+    }
+    return {{{Rational{even, 8}, teaspoon}, {Rational{1, 8}, teaspoon}}, step};
+}
+
 Measured inSpoons(const Rational& base, Unit teaspoon, Unit tablespoon)
 {
     const Rational tsp = sizeOf(teaspoon);
     const Rational inTsp = base / tsp;
-    if (inTsp < Rational{1, 2}) {
-        return single(stepsIn(base, tsp / Rational{8}), tsp / Rational{8}, teaspoon);
+    if (inTsp < Rational{1}) {
+        return inEighths(stepsIn(base, tsp / Rational{8}), tsp / Rational{8}, teaspoon);
     }
     const Rational step = inTsp < Rational{3} ? tsp / Rational{4} : tsp / Rational{2};
     return twofold(base, step, tablespoon, teaspoon);
@@ -302,6 +312,11 @@ std::string kitchenText(const Amount& amount, MeasureSystem system)
                            low.parts.front().unit == high.parts.front().unit;
     return isOneUnit ? fmt::format("{}–{}", numberOf(low.parts.front()), highText)
                      : fmt::format("{} – {}", textOf(low), highText);
+}
+
+std::string kitchenText(const Amount& amount, const std::optional<MeasureSystem>& measures)
+{
+    return measures ? kitchenText(amount, *measures) : toText(amount);
 }
 
 } // namespace suppertide

@@ -37,8 +37,8 @@ struct Measured
 };
 
 /// One end of `amount`, which must be no range and not "to taste". What is counted stays as it is,
-/// to a quarter. Steps: metric: ½ g or ml below 10, 1 below 100, 5 below 1000, 10 above; metric
-/// spoons ¼ tsp. US: ⅛ tsp below ½ tsp, ¼ below 1 tbsp, ½ below ¼ cup, 1 tbsp below 4 cups (a third
+/// to a quarter. Steps: metric: ½ g or ml below 10, 1 below 100, 5 below 1000, 10 above. Spoons: ⅛
+/// tsp below 1 tsp, ¼ below 1 tbsp, ½ above. US: spoons below ¼ cup, 1 tbsp below 4 cups (a third
 /// of a cup where that is nearer), ¼ cup above. Imperial: fl oz to ¼ below 5, ½ below a pint, 1
 /// above. Ounces to ¼ below 1 lb (grams below 1 oz), ½ below 5 lb, 1 above. Inches to ¼,
 /// millimetres to 1.
@@ -46,5 +46,8 @@ struct Measured
 
 /// The same as text; a range with both ends ("2–3 cups", "900 g – 1.2 kg").
 [[nodiscard]] std::string kitchenText(const Amount& amount, MeasureSystem system);
+/// In the reader's own measures; absent: in the amount's own unit, by toText.
+[[nodiscard]] std::string kitchenText(const Amount& amount,
+                                      const std::optional<MeasureSystem>& measures);
 
 } // namespace suppertide
