@@ -21,7 +21,14 @@ constexpr std::array substanceNames{
     SubstanceName{Substance::Egg, "egg"},
     SubstanceName{Substance::Fish, "fish"},
     SubstanceName{Substance::Crustacean, "crustacean"},
+    SubstanceName{Substance::Prawn, "prawn or shrimp"},
+    SubstanceName{Substance::Crab, "crab"},
+    SubstanceName{Substance::Lobster, "lobster or crayfish"},
     SubstanceName{Substance::Mollusc, "mollusc"},
+    SubstanceName{Substance::Mussel, "mussel or clam"},
+    SubstanceName{Substance::Oyster, "oyster"},
+    SubstanceName{Substance::Scallop, "scallop"},
+    SubstanceName{Substance::Squid, "squid or octopus"},
     SubstanceName{Substance::Peanut, "peanut"},
     SubstanceName{Substance::Soya, "soya"},
     SubstanceName{Substance::Celery, "celery"},
@@ -50,6 +57,20 @@ constexpr std::array substanceNames{
 };
 static_assert(substanceNames.size() == allSubstances.size());
 
+struct KindsOf
+{
+    Substance any;
+    std::vector<Substance> kinds;
+};
+
+const std::array<KindsOf, 2>& shellfish()
+{
+    using enum Substance;
+    static const std::array<KindsOf, 2> table{
+        {{Crustacean, {Prawn, Crab, Lobster}}, {Mollusc, {Mussel, Oyster, Scallop, Squid}}}};
+    return table;
+}
+
 } // namespace
 
 std::string_view nameOf(Substance substance)
@@ -62,6 +83,24 @@ std::optional<Substance> findSubstance(std::string_view name)
 {
     const auto found = std::ranges::find(substanceNames, name, &SubstanceName::name);
     return found == substanceNames.end() ? std::nullopt : std::optional{found->substance};
+}
+
+std::vector<Substance> withKinds(std::vector<Substance> contains)
+{
+    const auto has = [&contains](Substance substance) {
+        return std::ranges::find(contains, substance) != contains.end();
+    };
+    for (const KindsOf& each : shellfish()) {
+        if (std::ranges::any_of(each.kinds, has)) {
+            contains.push_back(each.any);
+        } else if (has(each.any)) {
+            contains.insert(contains.end(), each.kinds.begin(), each.kinds.end());
+        }
+    }
+    std::ranges::sort(contains);
+    const auto rest = std::ranges::unique(contains);
+    contains.erase(rest.begin(), rest.end());
+    return contains;
 }
 
 std::string_view nameOf(Diet diet)

@@ -19,8 +19,15 @@ enum class Substance
     Milk,
     Egg,
     Fish,
-    Crustacean,
-    Mollusc,
+    Crustacean, // any: each kind below is one too
+    Prawn,
+    Crab,
+    Lobster,
+    Mollusc, // likewise
+    Mussel,
+    Oyster,
+    Scallop,
+    Squid,
     Peanut,
     Soya,
     Celery,
@@ -49,19 +56,25 @@ enum class Substance
 };
 
 inline constexpr std::array allSubstances{
-    Substance::Wheat,   Substance::Rye,       Substance::Barley,    Substance::Oats,
-    Substance::Milk,    Substance::Egg,       Substance::Fish,      Substance::Crustacean,
-    Substance::Mollusc, Substance::Peanut,    Substance::Soya,      Substance::Celery,
-    Substance::Mustard, Substance::Sesame,    Substance::Lupin,     Substance::Sulphite,
-    Substance::Almond,  Substance::Hazelnut,  Substance::Walnut,    Substance::Cashew,
-    Substance::Pecan,   Substance::BrazilNut, Substance::Pistachio, Substance::Macadamia,
-    Substance::PineNut, Substance::Chestnut,  Substance::Coconut,   Substance::Meat,
-    Substance::Pork,    Substance::Poultry,   Substance::Gelatine,  Substance::AnimalRennet,
-    Substance::Honey,   Substance::Alcohol};
+    Substance::Wheat,     Substance::Rye,       Substance::Barley,       Substance::Oats,
+    Substance::Milk,      Substance::Egg,       Substance::Fish,         Substance::Crustacean,
+    Substance::Prawn,     Substance::Crab,      Substance::Lobster,      Substance::Mollusc,
+    Substance::Mussel,    Substance::Oyster,    Substance::Scallop,      Substance::Squid,
+    Substance::Peanut,    Substance::Soya,      Substance::Celery,       Substance::Mustard,
+    Substance::Sesame,    Substance::Lupin,     Substance::Sulphite,     Substance::Almond,
+    Substance::Hazelnut,  Substance::Walnut,    Substance::Cashew,       Substance::Pecan,
+    Substance::BrazilNut, Substance::Pistachio, Substance::Macadamia,    Substance::PineNut,
+    Substance::Chestnut,  Substance::Coconut,   Substance::Meat,         Substance::Pork,
+    Substance::Poultry,   Substance::Gelatine,  Substance::AnimalRennet, Substance::Honey,
+    Substance::Alcohol};
 
 /// "brazil nut", as on screen and in files.
 [[nodiscard]] std::string_view nameOf(Substance substance);
 [[nodiscard]] std::optional<Substance> findSubstance(std::string_view name);
+
+/// What a food contains, with what that means: a prawn is a crustacean, and a crustacean of which
+/// nobody says which one may be any of them; molluscs likewise. Sorted, each once.
+[[nodiscard]] std::vector<Substance> withKinds(std::vector<Substance> contains);
 
 enum class Diet
 {

@@ -5,7 +5,7 @@ namespace suppertide {
 void ContentsCollector::add(const IngredientLine& line)
 {
     if (line.contains) {
-        contains_.insert(line.contains->begin(), line.contains->end());
+        addContained(*line.contains);
         return;
     }
     if (line.preparation) {
@@ -16,11 +16,17 @@ void ContentsCollector::add(const IngredientLine& line)
         unknown_.insert(line.ingredient);
         return;
     }
-    contains_.insert(known->contains.begin(), known->contains.end());
+    addContained(known->contains);
     if (known->checkLabel || !known->mayContain.empty()) {
         unknown_.insert(line.ingredient);
         checkLabel_.insert(line.ingredient);
     }
+}
+
+void ContentsCollector::addContained(const std::vector<Substance>& substances)
+{
+    const std::vector<Substance> all = withKinds(substances);
+    contains_.insert(all.begin(), all.end());
 }
 
 void ContentsCollector::add(const RecipePart& part)

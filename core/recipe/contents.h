@@ -22,6 +22,8 @@ public:
     [[nodiscard]] Contents contents() const;
 
 private:
+    void addContained(const std::vector<Substance>& substances);
+
     const IngredientBook& ingredients_;
     std::set<Substance> contains_;
     std::set<std::string> unknown_;

@@ -59,6 +59,25 @@ TEST(Substances, CoverTheListOfTheUnitedStates)
                                              BrazilNut, Pistachio, Macadamia, PineNut}));
 }
 
+TEST(Shellfish, OfAKindIsShellfish)
+{
+    EXPECT_EQ(withKinds({Crab}), (std::vector{Crustacean, Crab}));
+    EXPECT_EQ(withKinds({Milk, Oyster, Prawn}),
+              (std::vector{Milk, Crustacean, Prawn, Mollusc, Oyster}));
+    EXPECT_EQ(withKinds({Milk}), std::vector{Milk});
+}
+
+TEST(Shellfish, OfNoSaidKindMayBeAny)
+{
+    EXPECT_EQ(withKinds({Crustacean}), (std::vector{Crustacean, Prawn, Crab, Lobster}));
+    EXPECT_EQ(withKinds({Mollusc, Crab}),
+              (std::vector{Crustacean, Crab, Mollusc, Mussel, Oyster, Scallop, Squid}));
+    for (const Substance substance : allSubstances) {
+        const std::vector<Substance> once = withKinds({substance});
+        EXPECT_EQ(withKinds(once), once) << nameOf(substance);
+    }
+}
+
 TEST(Coeliac, AvoidsTheCerealsWithGluten)
 {
     // Annex II, point 1. Oats that are labelled so may suit some; their own doctor says.

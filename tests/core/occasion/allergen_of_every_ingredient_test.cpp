@@ -221,6 +221,30 @@ TEST(Contents, ThatACookHasConfirmedAreBelieved)
     EXPECT_TRUE(Table({dish}).warns(Substance::PineNut));
 }
 
+TEST(Shellfish, WarnsWhoAvoidsOneKindOfThatKindAlone)
+{
+    Recipe dish = recipe("dish");
+    dish.common.lines.push_back(line("a", "crab meat"));
+    const Table table({dish});
+    EXPECT_TRUE(table.warns(Substance::Crab));
+    EXPECT_TRUE(table.warns(Substance::Crustacean));
+    EXPECT_FALSE(table.warns(Substance::Prawn));
+    EXPECT_FALSE(table.warns(Substance::Mollusc));
+}
+
+TEST(Shellfish, WarnsOfAnyKindWhereNobodySaysWhichItIs)
+{
+    Recipe dish = recipe("dish");
+    dish.common.lines.push_back(line("a", "seafood mix of the market"));
+    dish.common.lines.back().contains = {{Substance::Mollusc}};
+    const Table table({dish});
+    for (const Substance kind : {Substance::Mussel, Substance::Oyster, Substance::Scallop,
+                                 Substance::Squid, Substance::Mollusc}) {
+        EXPECT_TRUE(table.warns(kind)) << nameOf(kind);
+    }
+    EXPECT_FALSE(table.warns(Substance::Crab));
+}
+
 TEST(Contents, AreLookedUpAmongTheUsersOwnFirst)
 {
     Recipe dish = recipe("dish");
