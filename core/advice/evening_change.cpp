@@ -244,7 +244,8 @@ private:
         case ResourceKind::Appliance:
             kitchen_.appliances.push_back(
                 {freshIdIn(kitchen_.appliances, "borrowed-" + change.name),
-                 "Borrowed " + change.name, change.name});
+                 "Borrowed " + change.name, change.name,
+                 change.size > 0 ? std::optional(Litres::ofSmallest(change.size)) : std::nullopt});
             break;
         case ResourceKind::Vessel:
             borrowVessel(change);

@@ -9,25 +9,6 @@ namespace suppertide {
 
 namespace {
 
-Mould readMould(const JsonCursor& at)
-{
-    const Mould mould = readObject(at, [](JsonFields& fields) -> Mould {
-        if (const auto across = fields.optional("round")) {
-            return RoundMould{readLength(*across)};
-        }
-        RectangularMould sides;
-        sides.length = readLength(fields.required("length"));
-        sides.width = readLength(fields.required("width"));
-        return sides;
-    });
-    if (!isPossible(mould)) {
-        at.fault("A mould has sides of 1 to 150 cm. Write it like {\"round\": 24} or "
-                 "{\"length\": 20, \"width\": 30}");
-        return RoundMould{centimetres(24)};
-    }
-    return mould;
-}
-
 Rational readExponent(const JsonCursor& at)
 {
     const std::string text = at.anyText();
@@ -59,6 +40,28 @@ LineScaling readRule(const JsonCursor& at)
     });
 }
 
+JsonValue only(std::string_view key, JsonValue value)
+{
+    JsonObject json;
+    json.put(key, std::move(value));
+    return json.take();
+}
+
+struct MouldToJson
+{
+    JsonValue operator()(const RoundMould& mould) const
+    {
+        return only("round", toJson(mould.across));
+    }
+    JsonValue operator()(const RectangularMould& mould) const
+    {
+        JsonObject json;
+        json.put("length", toJson(mould.length));
+        json.put("width", toJson(mould.width));
+        return json.take();
+    }
+};
+
 struct RuleToJson
 {
     JsonValue operator()(const InProportion& /*rule*/) const { return toJson(Scaling::PerPortion); }
@@ -71,31 +74,34 @@ struct RuleToJson
     {
         return only("power", toJson(fractionText(rule.exponent)));
     }
-    JsonValue operator()(const ByMould& rule) const
-    {
-        return only("mould", std::visit(*this, rule.mould));
-    }
-    JsonValue operator()(const RoundMould& mould) const
-    {
-        return only("round", toJson(mould.across));
-    }
-    JsonValue operator()(const RectangularMould& mould) const
-    {
-        JsonObject json;
-        json.put("length", toJson(mould.length));
-        json.put("width", toJson(mould.width));
-        return json.take();
-    }
-
-    static JsonValue only(std::string_view key, JsonValue value)
-    {
-        JsonObject json;
-        json.put(key, std::move(value));
-        return json.take();
-    }
+    JsonValue operator()(const ByMould& rule) const { return only("mould", toJson(rule.mould)); }
 };
 
 } // namespace
+
+Mould readMould(const JsonCursor& at)
+{
+    const Mould mould = readObject(at, [](JsonFields& fields) -> Mould {
+        if (const auto across = fields.optional("round")) {
+            return RoundMould{readLength(*across)};
+        }
+        RectangularMould sides;
+        sides.length = readLength(fields.required("length"));
+        sides.width = readLength(fields.required("width"));
+        return sides;
+    });
+    if (!isPossible(mould)) {
+        at.fault("A mould has sides of 1 to 150 cm. Write it like {\"round\": 24} or "
+                 "{\"length\": 20, \"width\": 30}");
+        return RoundMould{centimetres(24)};
+    }
+    return mould;
+}
+
+JsonValue toJson(const Mould& mould)
+{
+    return std::visit(MouldToJson{}, mould);
+}
 
 LineScaling readLineScaling(const JsonCursor& at)
 {

@@ -11,4 +11,8 @@ namespace suppertide {
 [[nodiscard]] LineScaling readLineScaling(const JsonCursor& at);
 [[nodiscard]] JsonValue toJson(const LineScaling& scaling);
 
+/// {"round": 24}, {"length": 20, "width": 30}.
+[[nodiscard]] Mould readMould(const JsonCursor& at);
+[[nodiscard]] JsonValue toJson(const Mould& mould);
+
 } // namespace suppertide

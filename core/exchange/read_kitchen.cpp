@@ -59,6 +59,7 @@ Appliance readAppliance(const JsonCursor& at)
         takeOwnId(fields, appliance.id);
         take(fields, "name", appliance.name, readText);
         take(fields, "kind", appliance.kind, readText);
+        take(fields, "holds", appliance.holds, readLitres);
         return appliance;
     });
 }

@@ -1,3 +1,4 @@
+#include "core/exchange/line_scaling_json.h"
 #include "core/exchange/thing_json.h"
 #include "core/exchange/value_reading.h"
 
@@ -45,6 +46,16 @@ void takeMap(JsonFields& fields, std::string_view key, Map& map, const Read& rea
     }
 }
 
+OtherMould readOtherMould(const JsonCursor& at)
+{
+    return readObject(at, [](JsonFields& fields) {
+        OtherMould other;
+        other.mould = readMould(fields.required("mould"));
+        take(fields, "keeps_amounts", other.keepsAmounts, readBool);
+        return other;
+    });
+}
+
 Dish readDish(const JsonCursor& at)
 {
     return readObject(at, [](JsonFields& fields) {
@@ -55,6 +66,7 @@ Dish readDish(const JsonCursor& at)
         takeList(fields, "mix", dish.mix, readMixEntry);
         take(fields, "cook", dish.cook, readId<CookId>);
         takeMap(fields, "methods", dish.methods, readId<MethodId>);
+        take(fields, "other_mould", dish.mould, readOtherMould);
         return dish;
     });
 }

@@ -24,11 +24,22 @@ BurnerUse readBurnerUse(JsonFields& fields)
     return {readLength(fields.required("pan"))};
 }
 
+Filling readFilling(const JsonCursor& at)
+{
+    return readObject(at, [](JsonFields& fields) {
+        Filling filling;
+        filling.volume = readLitres(fields.required("volume"));
+        take(fields, "percent", filling.percent, readCount);
+        return filling;
+    });
+}
+
 ApplianceUse readApplianceUse(JsonFields& fields)
 {
     ApplianceUse use;
     use.kind = readText(fields.required("kind"));
     take(fields, "washing", use.washing, readMinutes);
+    take(fields, "filling", use.filling, readFilling);
     return use;
 }
 
@@ -39,6 +50,7 @@ VesselUse readVesselUse(JsonFields& fields)
     take(fields, "volume", use.volume, readLitres);
     take(fields, "count", use.count, readCount);
     take(fields, "washing", use.washing, readMinutes);
+    take(fields, "filling", use.filling, readFilling);
     return use;
 }
 

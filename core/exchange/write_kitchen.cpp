@@ -59,6 +59,7 @@ JsonValue applianceToJson(const Appliance& appliance)
     json.put("id", toJson(appliance.id));
     json.putUnless(std::string(), "name", appliance.name);
     json.putUnless(std::string(), "kind", appliance.kind);
+    json.putIfAny("holds", appliance.holds);
     return json.take();
 }
 

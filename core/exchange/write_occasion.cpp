@@ -1,3 +1,4 @@
+#include "core/exchange/line_scaling_json.h"
 #include "core/exchange/thing_json.h"
 #include "core/exchange/value_writing.h"
 
@@ -57,6 +58,14 @@ void putMap(JsonObject& json, std::string_view key, const Map& map)
     putMap(json, key, map, [](const auto& value) { return toJson(value); });
 }
 
+JsonValue otherMouldToJson(const OtherMould& other)
+{
+    JsonObject json;
+    json.put("mould", toJson(other.mould));
+    json.putUnless(false, "keeps_amounts", other.keepsAmounts);
+    return json.take();
+}
+
 JsonValue dishToJson(const Dish& dish)
 {
     JsonObject json;
@@ -66,6 +75,9 @@ JsonValue dishToJson(const Dish& dish)
     json.putIfAny("mix", dish.mix, mixEntryToJson);
     json.putIfAny("cook", dish.cook);
     putMap(json, "methods", dish.methods);
+    if (dish.mould) {
+        json.put("other_mould", otherMouldToJson(*dish.mould));
+    }
     return json.take();
 }
 

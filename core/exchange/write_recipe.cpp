@@ -13,6 +13,16 @@ JsonValue inUse(std::string_view kind, JsonObject use)
     return result.take();
 }
 
+void putFilling(JsonObject& json, const std::optional<Filling>& filling)
+{
+    if (filling) {
+        JsonObject what;
+        what.put("volume", toJson(filling->volume));
+        what.putUnless(Filling{}.percent, "percent", filling->percent);
+        json.put("filling", what.take());
+    }
+}
+
 struct UseToJson
 {
     JsonValue operator()(const OvenUse& use) const
@@ -38,6 +48,7 @@ struct UseToJson
         JsonObject json;
         json.put("kind", toJson(use.kind));
         json.putUnless(usual.washing, "washing", use.washing);
+        putFilling(json, use.filling);
         return inUse("appliance", std::move(json));
     }
     JsonValue operator()(const VesselUse& use) const
@@ -48,6 +59,7 @@ struct UseToJson
         json.putUnless(usual.volume, "volume", use.volume);
         json.putUnless(usual.count, "count", use.count);
         json.putUnless(usual.washing, "washing", use.washing);
+        putFilling(json, use.filling);
         return inUse("vessel", std::move(json));
     }
 };

@@ -150,6 +150,9 @@ std::vector<KitchenFault> faultsOf(const Kitchen& kitchen)
             finder.say("appliance “" + appliance.name + "”",
                        "Say what kind it is, like “blender”.");
         }
+        if (appliance.holds && *appliance.holds <= Litres{}) {
+            finder.say("appliance “" + appliance.name + "”", "It holds more than 0 l.");
+        }
     }
     for (const Vessel& vessel : kitchen.vessels) {
         finder.checkItem(vessel.id, vessel.name, "vessel");

@@ -66,7 +66,8 @@ struct Appliance
 {
     KitchenItemId id;
     std::string name;
-    std::string kind; // "blender"
+    std::string kind;              // "blender"
+    std::optional<Litres> holds{}; // of what is put into it; absent: nobody has said
 
     friend bool operator==(const Appliance&, const Appliance&) = default;
 };

@@ -87,7 +87,7 @@ private:
                                 const IngredientLine& line) const
     {
         const Portions all = making.shareOf(made.variants).total();
-        return amountFor(line, *making.recipe, all, all);
+        return amountFor(line, making, all, all);
     }
 
     /// What lines name already is gone.

@@ -195,6 +195,7 @@ private:
         }
         checkCook(dish.cook, place);
         checkMethods(dish, *recipe->second, place);
+        checkMould(dish, *recipe->second, place);
         bool canBeAdded = true;
         for (const MixEntry& entry : dish.mix) {
             checkEntry(entry, *recipe->second, place);
@@ -221,6 +222,32 @@ private:
         const Portions bound{1'000'000};
         return portions.denominator() <= finestPortion && portions < bound &&
                Portions{0} - bound < portions;
+    }
+
+    void checkMould(const Dish& dish, const Recipe& recipe, const std::string& place)
+    {
+        if (!dish.mould) {
+            return;
+        }
+        const auto own = mouldOf(recipe);
+        if (!own) {
+            say(place, "Its recipe names no tin or mould that another could stand for. Say at its "
+                       "ingredients which one they fill, like “mould round 24 cm”, or take the "
+                       "other tin away.");
+        } else if (!isPossible(dish.mould->mould)) {
+            say(place, "A tin or mould has sides of 1 to 150 cm.");
+        } else if (isPossible(*own)) {
+            const Rational larger = areaRatio(dish.mould->mould, *own);
+            constexpr std::int64_t mostTimes = 4; // as deep; beyond it no rule of time holds
+            if (dish.mould->keepsAmounts &&
+                (larger > Rational{mostTimes} || larger * Rational{mostTimes} < Rational{1})) {
+                say(place,
+                    fmt::format("The same amounts would be more than {} times as deep, or as "
+                                "shallow, in {} as in {}. Take a tin nearer to it in size, "
+                                "or fill it as deep as the recipe's.",
+                                mostTimes, nameOf(dish.mould->mould), nameOf(*own)));
+            }
+        }
     }
 
     /// A choice that the recipe does not have may be one of its preparations'.

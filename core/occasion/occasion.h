@@ -49,6 +49,17 @@ struct MixEntry
     friend bool operator==(const MixEntry&, const MixEntry&) = default;
 };
 
+/// Another tin or mould than the one that the recipe names.
+struct OtherMould
+{
+    Mould mould = RoundMould{centimetres(20)};
+    /// As much goes in as into the recipe's: it is deeper or shallower, and bakes as much longer or
+    /// shorter. Else it is filled as deep, with less or more.
+    bool keepsAmounts = false;
+
+    friend bool operator==(const OtherMould&, const OtherMould&) = default;
+};
+
 struct Dish
 {
     DishId id;
@@ -57,6 +68,7 @@ struct Dish
     std::vector<MixEntry> mix;
     std::optional<CookId> cook;                 // who must make it
     std::map<MethodChoiceId, MethodId> methods; // taken by the user; else the planner chooses
+    std::optional<OtherMould> mould{};
 
     friend bool operator==(const Dish&, const Dish&) = default;
 };

@@ -98,7 +98,7 @@ struct Evening
 const KitchenThing& thingOf(Evening& evening, ResourceKind kind, const std::string& name);
 
 /// Burner, appliance or vessel held from one point to another, as demands with ids beginning with
-/// `id`. For an oven use nothing is added.
+/// `id`. A filling is the room that each must have. For an oven use nothing is added.
 std::vector<DemandIndex> hold(Evening& evening, const Use& use, const TaskPoint& from,
                               const TaskPoint& to, const std::string& id, DemandSource source);
 

@@ -67,7 +67,7 @@ private:
     {
         const Making& making = evening_.makings[index];
         const MadeStep& made = making.steps[making.batches[batch].step];
-        const Amount wanted = amountFor(line, *making.recipe, making.batches[batch].share.total(),
+        const Amount wanted = amountFor(line, making, making.batches[batch].share.total(),
                                         making.shareOf(made.variants).total());
         const auto from = std::ranges::find_if(left_, [&](const Left& left) {
             const auto same = inUnit(wanted, left.amount.unit);

@@ -1,4 +1,6 @@
 // The kitchen's things as counts and pools, and how they are held.
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <set>
 
@@ -88,7 +90,8 @@ void addAppliances(Evening& evening)
         std::vector<std::string> names;
         for (const Appliance& appliance : evening.kitchen().appliances) {
             if (appliance.kind == first.kind) {
-                pool.units.push_back({appliance.id.text(), 0});
+                pool.units.push_back(
+                    {appliance.id.text(), appliance.holds.value_or(Litres{}).smallest()});
                 names.push_back(appliance.name);
             }
         }
@@ -186,6 +189,17 @@ std::int64_t unitsAsLarge(const Evening& evening, const KitchenThing& thing, std
                                  [&](const PoolUnit& unit) { return unit.size >= size; });
 }
 
+/// "blender that holds 1.5 l", "wide pan that is large enough": what there is none of.
+std::string missing(const std::string& kind, const std::optional<Filling>& filling)
+{
+    if (!filling) {
+        return kind + " that is large enough";
+    }
+    const std::int64_t tenths = filling->volume.smallest();
+    return tenths % 10 == 0 ? fmt::format("{} that holds {} l", kind, tenths / 10)
+                            : fmt::format("{} that holds {}.{} l", kind, tenths / 10, tenths % 10);
+}
+
 DemandIndex holdThing(Evening& evening, const KitchenThing& thing, Demand demand,
                       const DemandSource& source)
 {
@@ -194,18 +208,29 @@ DemandIndex holdThing(Evening& evening, const KitchenThing& thing, Demand demand
     return evening.draft.addDemand(std::move(demand), source);
 }
 
+bool hasVessel(const Evening& evening, const VesselUse& use, Litres room)
+{
+    return std::ranges::any_of(evening.kitchen().vessels, [&](const Vessel& vessel) {
+        return vessel.kind == use.kind && vessel.volume >= room;
+    });
+}
+
 std::vector<DemandIndex> holdVessels(Evening& evening, const VesselUse& use, const TaskPoint& from,
                                      const TaskPoint& to, const std::string& id,
                                      const DemandSource& source)
 {
     const KitchenThing& kind = thingOf(evening, ResourceKind::Vessel, use.kind);
-    const std::int64_t size = use.volume.smallest();
+    const Litres room = std::max(use.volume, use.filling ? use.filling->volume : Litres{});
+    const std::int64_t size = room.smallest();
     Demand demand{id + ":" + use.kind, from, to, {}, 1, {}, 0, {}};
-    if (kind.count || unitsAsLarge(evening, kind, size) == 0) {
+    const bool isNoneLarge = kind.pool
+                                 ? unitsAsLarge(evening, kind, size) == 0
+                                 : kind.units > 0 && use.filling && !hasVessel(evening, use, room);
+    if (kind.count || isNoneLarge) {
         // None that large counts as none at all: then only another kitchen helps.
         const KitchenThing& number =
-            kind.count ? kind
-                       : thingOf(evening, ResourceKind::Vessel, use.kind + " that is large enough");
+            isNoneLarge ? thingOf(evening, ResourceKind::Vessel, missing(use.kind, use.filling))
+                        : kind;
         demand.amount = use.count;
         return {holdThing(evening, number, std::move(demand), source)};
     }
@@ -215,6 +240,25 @@ std::vector<DemandIndex> holdVessels(Evening& evening, const VesselUse& use, con
         held.push_back(holdThing(evening, kind, demand, source));
     }
     return held;
+}
+
+/// Of one of which nobody has said what it holds, nothing is asked.
+DemandIndex holdAppliance(Evening& evening, const ApplianceUse& use, Demand demand,
+                          const DemandSource& source)
+{
+    const KitchenThing& kind = thingOf(evening, ResourceKind::Appliance, use.kind);
+    const bool isAnyKnown = unitsAsLarge(evening, kind, 1) > 0;
+    if (!use.filling || !kind.pool || !isAnyKnown) {
+        return holdThing(evening, kind, std::move(demand), source);
+    }
+    demand.minSize = use.filling->volume.smallest();
+    if (unitsAsLarge(evening, kind, demand.minSize) > 0) {
+        return holdThing(evening, kind, std::move(demand), source);
+    }
+    demand.minSize = 0;
+    return holdThing(evening,
+                     thingOf(evening, ResourceKind::Appliance, missing(use.kind, use.filling)),
+                     std::move(demand), source);
 }
 
 std::optional<std::string> modeOf(OvenMode mode)
@@ -288,8 +332,8 @@ std::vector<DemandIndex> hold(Evening& evening, const Use& use, const TaskPoint&
     }
     if (const auto* appliance = std::get_if<ApplianceUse>(&use)) {
         source.thing = appliance->kind;
-        return {holdThing(evening, thingOf(evening, ResourceKind::Appliance, appliance->kind),
-                          {id + ":" + appliance->kind, from, to, {}, 1, {}, 0, {}}, source)};
+        return {holdAppliance(evening, *appliance,
+                              {id + ":" + appliance->kind, from, to, {}, 1, {}, 0, {}}, source)};
     }
     if (const auto* vessel = std::get_if<VesselUse>(&use)) {
         source.thing = vessel->kind;

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 
+#include "core/plan/batch_room.h"
 #include "core/plan/evening.h"
 #include "core/plan/followed_foods.h"
 #include "core/plan/step_cautions.h"
@@ -265,8 +266,7 @@ private:
         const Portions all = making_.shareOf(made_.variants).total();
         for (const IngredientLine& line : made_.lines) {
             lines.push_back({line.id, line.ingredient, line.part,
-                             amountFor(line, *making_.recipe, batch_.share.total(), all),
-                             line.note});
+                             amountFor(line, making_, batch_.share.total(), all), line.note});
         }
         return lines;
     }
@@ -288,10 +288,27 @@ private:
         }
     }
 
+    /// The use with the room that this batch needs as its filling.
+    [[nodiscard]] Use withRoom(Use use) const
+    {
+        const auto room = [this](const Filling& filling, int vessels) {
+            return Filling{
+                roomFor(filling, vessels, making_.recipe->portions, batch_.share.total())};
+        };
+        if (auto* vessel = std::get_if<VesselUse>(&use); vessel && vessel->filling) {
+            vessel->filling = room(*vessel->filling, vessel->count);
+        } else if (auto* appliance = std::get_if<ApplianceUse>(&use);
+                   appliance && appliance->filling) {
+            appliance->filling = room(*appliance->filling, 1);
+        }
+        return use;
+    }
+
     void holdWhileItLasts(const Use& use)
     {
-        std::vector<DemandIndex> demands = hold(evening_, use, tasks_.start(), tasks_.end(), id_,
-                                                demandSource(making_, Rule::Spans, ""));
+        std::vector<DemandIndex> demands =
+            hold(evening_, withRoom(use), tasks_.start(), tasks_.end(), id_,
+                 demandSource(making_, Rule::Spans, ""));
         Minutes washing{0};
         KitchenThing thing;
         if (const auto* appliance = std::get_if<ApplianceUse>(&use)) {

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <set>
 
+#include "core/plan/batch_room.h"
 #include "core/plan/making.h"
 
 namespace suppertide {
@@ -166,12 +167,14 @@ private:
     std::vector<Signature> signatures_; // as making.steps
 };
 
-void cutIntoBatches(Making& making)
+void cutIntoBatches(Making& making, const Kitchen& kitchen)
 {
     for (std::size_t index = 0; index < making.steps.size(); ++index) {
         MadeStep& made = making.steps[index];
         const PortionShare all = making.shareOf(made.variants);
-        const std::vector<Portions> sizes = batchesOf(made.step, all.total());
+        const BatchRoom room =
+            roomForBatch(made.step, making.recipe->portions, all.total(), kitchen);
+        const std::vector<Portions> sizes = inBatches(all.total(), room.atOnce);
         const std::vector<PortionShare> shares = all.cut(sizes);
         const int count = static_cast<int>(shares.size());
         for (int i = 0; i < count; ++i) {
@@ -221,13 +224,13 @@ bool areCompatible(const std::optional<MethodKey>& one, const std::optional<Meth
     return !one || !other || one->choice != other->choice || one->method == other->method;
 }
 
-void tellStepsApart(Making& making)
+void tellStepsApart(Making& making, const Kitchen& kitchen)
 {
     StepSorter sorter(making);
     for (std::size_t index = 0; index < making.variants.size(); ++index) {
         sorter.addVariant(index);
     }
-    cutIntoBatches(making);
+    cutIntoBatches(making, kitchen);
 }
 
 } // namespace suppertide

@@ -5,6 +5,7 @@
 #include <set>
 
 #include "core/base/contracts.h"
+#include "core/plan/other_mould.h"
 
 namespace suppertide {
 
@@ -70,6 +71,9 @@ std::vector<MakingVariant> variantsOf(const Dish& dish, const Recipe& recipe,
         variant.name = std::ranges::find(recipe.variants, entry.variant, &Variant::id)->name;
         variant.portions = {Portions{0}, entry.portions};
         variant.recipe = *std::move(resolved);
+        if (dish.mould) {
+            putIntoMould(variant.recipe, *dish.mould);
+        }
         variant.contains = contentsOf(recipe, entry.variant, recipes, ingredients).contains;
         for (const Helping& helping : helpings) {
             if (helping.dish == dish.id && helping.variant == entry.variant) {
@@ -95,7 +99,10 @@ Making dishMaking(const PlanInput& input, const Course& course, const Dish& dish
         *input.occasion, variantsOf(dish, *making.recipe, helpings, recipes, input.ingredients));
     lineUp(making.variants);
     narrowMethods(making, dish.methods, *input.layout);
-    tellStepsApart(making);
+    if (dish.mould && !dish.mould->keepsAmounts) {
+        making.mould = dish.mould->mould;
+    }
+    tellStepsApart(making, *input.kitchen);
     return making;
 }
 

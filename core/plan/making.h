@@ -96,6 +96,7 @@ struct Making
     std::vector<Batch> batches;
     std::vector<Consumer> consumers; // of a preparation
     std::optional<OnlyWith> onlyWith;
+    std::optional<Mould> mould; // that is filled as deep as the recipe's own
 
     [[nodiscard]] PortionShare shareOf(std::size_t variant) const
     {
@@ -120,11 +121,13 @@ using RecipeTable = std::map<RecipeId, const Recipe*>;
                                  const MakingVariant& other);
 
 /// Fills steps and batches from the variants: a step is shared as far as step, ingredients, waits
-/// and all that went before are the same.
-void tellStepsApart(Making& making);
+/// and all that went before are the same. Batches are no larger than what this kitchen's things
+/// hold.
+void tellStepsApart(Making& making, const Kitchen& kitchen);
 
-/// How much of a line these portions take, of `share` in all that are made of the step together.
-[[nodiscard]] Amount amountFor(const IngredientLine& line, const Recipe& recipe,
+/// How much of a line of the making these portions take, of `all` that are made of the step
+/// together.
+[[nodiscard]] Amount amountFor(const IngredientLine& line, const Making& making,
                                const Portions& batch, const Portions& all);
 
 /// The preparations of `recipe`'s own lines, in order, each once.

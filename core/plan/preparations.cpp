@@ -106,7 +106,7 @@ private:
         const Portions all = user.shareOf(made.variants).total();
         for (const std::size_t batch : made.batches) {
             const Portions portions = user.batches[batch].share.total();
-            const Amount amount = amountFor(line, *user.recipe, portions, all);
+            const Amount amount = amountFor(line, user, portions, all);
             const Portions need = portionsFor(amount, preparation_).value_or(portions);
             needs_.push_back({index, batch, need, made.method});
         }
@@ -224,10 +224,10 @@ std::string freeKey(const Recipe& recipe, const std::vector<Making>& makings)
 
 } // namespace
 
-Amount amountFor(const IngredientLine& line, const Recipe& recipe, const Portions& batch,
+Amount amountFor(const IngredientLine& line, const Making& making, const Portions& batch,
                  const Portions& all)
 {
-    return amountIn({recipe.portions, all, batch}, line.amount, line.scaling);
+    return amountIn({making.recipe->portions, all, batch, making.mould}, line.amount, line.scaling);
 }
 
 std::vector<RecipeId> preparationsOf(const Recipe& recipe, const VariantId& variant)
@@ -274,7 +274,7 @@ std::optional<Making> preparationFor(const Recipe& recipe, const std::vector<Mak
         contentsOf(recipe, variant.id, recipeTable(input), input.ingredients).contains;
     making.variants.push_back(std::move(variant));
     narrowMethods(making, methodsSaid(making, needs, makings), *input.layout);
-    tellStepsApart(making);
+    tellStepsApart(making, *input.kitchen);
     return making;
 }
 

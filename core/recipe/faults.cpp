@@ -277,6 +277,7 @@ private:
         if (use.kind.empty() || use.washing < Minutes{0} || use.washing > longestWashing) {
             say(place, "An appliance has a kind, and its washing takes 0 minutes to a day.");
         }
+        checkFilling(use.filling, place);
     }
     void checkOne(const VesselUse& use, const std::string& place)
     {
@@ -285,6 +286,16 @@ private:
         }
         if (use.washing < Minutes{0} || use.washing > longestWashing) {
             say(place, "Washing a vessel takes 0 minutes to a day.");
+        }
+        checkFilling(use.filling, place);
+    }
+    void checkFilling(const std::optional<Filling>& filling, const std::string& place)
+    {
+        if (filling && (filling->volume <= Litres{} || filling->volume > litres(1000))) {
+            say(place, "What is filled in is more than 0 and at most 1000 l.");
+        }
+        if (filling && (filling->percent < 1 || filling->percent > 100)) {
+            say(place, "A vessel is filled to between 1 and 100 % of what it holds.");
         }
     }
 

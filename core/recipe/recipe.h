@@ -155,8 +155,15 @@ struct RecipeFault
 [[nodiscard]] DurationRange scaledDuration(const Step& step, const Portions& recipePortions,
                                            const Portions& portions);
 
-/// The portions of each batch of a step, as even as can be: 10 portions at most 4 at once → 4,
-/// 3, 3.
+/// The tin or mould that the first line names whose amount goes by one.
+[[nodiscard]] std::optional<Mould> mouldOf(const Recipe& recipe);
+
+/// The portions of each batch, as even as can be: 10 portions at most 4 at once → 4, 3, 3. All in
+/// one if `atOnce` is absent or not above 0.
+[[nodiscard]] std::vector<Portions> inBatches(const Portions& portions,
+                                              const std::optional<Portions>& atOnce);
+/// The batches of a step as its recipe says; what the kitchen's vessels hold is not asked
+/// (core/plan/batch_room).
 [[nodiscard]] std::vector<Portions> batchesOf(const Step& step, const Portions& portions);
 
 } // namespace suppertide

@@ -26,20 +26,45 @@ DurationRange scaledDuration(const Step& step, const Portions& recipePortions,
             times(step.duration.most, factor)};
 }
 
+std::optional<Mould> mouldOf(const Recipe& recipe)
+{
+    std::vector<const RecipePart*> parts{&recipe.common};
+    for (const MethodChoice& choice : recipe.methods) {
+        for (const Method& method : choice.methods) {
+            parts.push_back(&method.part);
+        }
+    }
+    for (const Variant& variant : recipe.variants) {
+        parts.push_back(&variant.adds);
+    }
+    for (const RecipePart* part : parts) {
+        for (const IngredientLine& line : part->lines) {
+            if (const auto* rule = std::get_if<ByMould>(&line.scaling)) {
+                return rule->mould;
+            }
+        }
+    }
+    return std::nullopt;
+}
+
 std::vector<Portions> batchesOf(const Step& step, const Portions& portions)
 {
-    if (!step.portionsPerBatch || *step.portionsPerBatch <= Rational{0} ||
-        portions <= *step.portionsPerBatch) {
+    return inBatches(portions, step.portionsPerBatch);
+}
+
+std::vector<Portions> inBatches(const Portions& portions, const std::optional<Portions>& atOnce)
+{
+    if (!atOnce || *atOnce <= Rational{0} || portions <= *atOnce) {
         return {portions};
     }
-    const std::int64_t count = (portions / *step.portionsPerBatch).ceiled();
+    const std::int64_t count = (portions / *atOnce).ceiled();
     std::vector<Portions> result;
     Portions left = portions;
     for (std::int64_t i = count; i > 0; --i) {
         // Whole portions as long as they fit: nobody bakes 3 1/3 tartlets. What is left never
         // outgrows the batches to come, since each takes at least its even share.
         Portions batch{(left / Rational{i}).ceiled()};
-        batch = std::min({batch, *step.portionsPerBatch, left});
+        batch = std::min({batch, *atOnce, left});
         result.push_back(batch);
         left = left - batch;
     }

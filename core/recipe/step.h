@@ -71,22 +71,35 @@ struct BurnerUse
     friend bool operator==(const BurnerUse&, const BurnerUse&) = default;
 };
 
+/// What goes into a thing: so many litres at the recipe's portions, up to so much of what it holds
+/// (foam and boiling need room). How many portions make a batch follows from the kitchen.
+struct Filling
+{
+    Litres volume;
+    int percent = 100; // 1…100
+
+    friend bool operator==(const Filling&, const Filling&) = default;
+};
+
 /// One appliance of a kind ("blender"); `washing` follows before another dish may have it.
 struct ApplianceUse
 {
     std::string kind;
     Minutes washing{0};
+    std::optional<Filling> filling{};
 
     friend bool operator==(const ApplianceUse&, const ApplianceUse&) = default;
 };
 
-/// `count` vessels of a kind ("wide pan", "tart tin") that hold at least `volume` each.
+/// `count` vessels of a kind ("wide pan", "tart tin") that hold at least `volume` each; with a
+/// filling, shared out among them, also what a batch of it needs.
 struct VesselUse
 {
     std::string kind;
     Litres volume;
     int count = 1;
     Minutes washing{0};
+    std::optional<Filling> filling{}; // of a step's own use; a span has none
 
     friend bool operator==(const VesselUse&, const VesselUse&) = default;
 };
@@ -138,7 +151,7 @@ struct Step
     std::vector<StepId> after; // steps that end before it starts; empty: none
     DurationRange duration;
     Scaling scaling = Scaling::Fixed;
-    std::optional<Portions> portionsPerBatch; // what vessel, tin or blender takes at once
+    std::optional<Portions> portionsPerBatch; // at once at most, whatever the kitchen has
     Attention attention = handsOn;
     int cooks = 1;
     std::optional<std::string> skill;

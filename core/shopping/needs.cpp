@@ -136,9 +136,10 @@ std::map<StepKey, Instant> startsOf(const Plan* plan)
 class NeedWriter
 {
 public:
-    NeedWriter(const PlanInput& input, const Plan* plan, Needs& result)
-        : input_(input), makings_(makingsOf(input)), starts_(startsOf(plan)), result_(result),
-          byProducts_(makings_, *input.layout)
+    NeedWriter(const PlanInput& input, const Plan* plan,
+               const std::optional<MeasureSystem>& measures, Needs& result)
+        : input_(input), makings_(makingsOf(input)), starts_(startsOf(plan)), measures_(measures),
+          result_(result), byProducts_(makings_, *input.layout)
     {}
 
     void write()
@@ -191,7 +192,7 @@ private:
         for (const std::size_t batch : made.batches) {
             const Portions portions = making.batches[batch].share.total();
             ShoppingNeed need = needFor(index, line, made.variants, portions);
-            need.amount = amountFor(line, *making.recipe, portions, all);
+            need.amount = amountFor(line, making, portions, all);
             need.firstUse = firstUse(making, &made);
             if (line.byProduct) {
                 byProducts_.offer(index, line, need);
@@ -221,7 +222,7 @@ private:
         for (const auto& [line, variants] : strays) {
             const Portions all = making.shareOf(variants).total();
             ShoppingNeed need = needFor(index, line, variants, all);
-            need.amount = amountFor(line, *making.recipe, all, all);
+            need.amount = amountFor(line, making, all, all);
             need.firstUse = firstUse(making, nullptr);
             add(std::move(need));
         }
@@ -275,7 +276,7 @@ private:
             result_.sentences.push_back(
                 fmt::format("“{}” asks for {} of {}, which is less than nothing, so none is "
                             "bought. Correct the recipe.",
-                            need.recipeName, toText(need.amount), need.ingredient));
+                            need.recipeName, kitchenText(need.amount, measures_), need.ingredient));
             return;
         }
         if (ingredientKey(need.ingredient).empty()) {
@@ -304,6 +305,7 @@ private:
     const PlanInput& input_;
     std::vector<Making> makings_;
     std::map<StepKey, Instant> starts_;
+    std::optional<MeasureSystem> measures_;
     Needs& result_;
     ByProducts byProducts_;
     std::vector<std::vector<std::size_t>> dishes_; // of each making
@@ -312,11 +314,12 @@ private:
 
 } // namespace
 
-Needs needsOf(const PlanInput& input, const Plan* plan)
+Needs needsOf(const PlanInput& input, const Plan* plan,
+              const std::optional<MeasureSystem>& measures)
 {
     Needs result;
     const PlanInput cooked = CookedEvening(input, result.sentences).make();
-    NeedWriter(cooked, plan, result).write();
+    NeedWriter(cooked, plan, measures, result).write();
     return result;
 }
 

@@ -57,6 +57,7 @@ TEST(MidsummerShopping, CountsEverything)
     EXPECT_THAT(midsummer().sentences, IsEmpty());
     EXPECT_GT(midsummer().lines.size(), 25U);
     EXPECT_GT(midsummer().cost, 5000);
+    EXPECT_EQ(midsummer().unpriced, 0U);
     for (const ShoppingLine& each : midsummer().lines) {
         EXPECT_GE(each.fromHome.value + each.toBuy.value, each.needed.value) << each.ingredient;
     }

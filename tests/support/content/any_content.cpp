@@ -78,6 +78,15 @@ Amount anyAmount(Random& random)
     return amount;
 }
 
+Mould anyMould(Random& random)
+{
+    const auto side = [&random] { return Length::ofSmallest(random.between(10, 1500)); };
+    if (maybe(random)) {
+        return RoundMould{side()};
+    }
+    return RectangularMould{side(), side()};
+}
+
 LineScaling anyLineScaling(Random& random)
 {
     switch (random.between(0, 5)) {
@@ -90,10 +99,7 @@ LineScaling anyLineScaling(Random& random)
     case 3:
         return ByPower{Rational{random.between(0, 4), 4}};
     case 4:
-        return maybe(random)
-                   ? ByMould{RoundMould{Length::ofSmallest(random.between(10, 1500))}}
-                   : ByMould{RectangularMould{Length::ofSmallest(random.between(10, 1500)),
-                                              Length::ofSmallest(random.between(10, 1500))}};
+        return ByMould{anyMould(random)};
     default:
         return InProportion{};
     }
@@ -102,6 +108,14 @@ LineScaling anyLineScaling(Random& random)
 Celsius anyCelsius(Random& random, int low, int high)
 {
     return Celsius::tenths(static_cast<int>(random.between(low * 10, high * 10)));
+}
+
+std::optional<Filling> someFilling(Random& random)
+{
+    if (!maybe(random)) {
+        return std::nullopt;
+    }
+    return Filling{decilitres(random.between(1, 90)), static_cast<int>(random.between(1, 100))};
 }
 
 Use anyUse(Random& random)
@@ -119,10 +133,11 @@ Use anyUse(Random& random)
     case 1:
         return BurnerUse{millimetres(random.between(100, 320))};
     case 2:
-        return ApplianceUse{anyText(random), anyMinutes(random)};
+        return ApplianceUse{anyText(random), anyMinutes(random), someFilling(random)};
     default:
         return VesselUse{anyText(random), decilitres(random.between(0, 90)),
-                         static_cast<int>(random.between(1, 4)), anyMinutes(random)};
+                         static_cast<int>(random.between(1, 4)), anyMinutes(random),
+                         someFilling(random)};
     }
 }
 
@@ -364,7 +379,8 @@ Kitchen anyKitchen(Random& random, const std::string& id)
                                    millimetres(random.between(100, 300)),
                                    watts(random.between(500, 3000)), anyOf<BurnerKind>(random)});
         kitchen.appliances.push_back(
-            {KitchenItemId{idOf("appliance", n)}, anyText(random), anyText(random)});
+            {KitchenItemId{idOf("appliance", n)}, anyText(random), anyText(random),
+             maybe(random) ? std::optional{decilitres(random.between(1, 90))} : std::nullopt});
         kitchen.vessels.push_back({KitchenItemId{idOf("vessel", n)}, anyText(random),
                                    anyText(random), decilitres(random.between(0, 90)),
                                    millimetres(random.between(0, 400)),
@@ -425,6 +441,10 @@ Course anyCourse(Random& random, const std::string& id, const std::vector<Recipe
         dish.mix = {{recipe.variants.back().id, anyPortions(random), {GuestId{"bea"}}}};
         dish.cook = someCook(random, kitchen);
         dish.methods = {{MethodChoiceId{"way"}, MethodId{"way-0"}}};
+        if (const auto own = mouldOf(recipe); own && maybe(random)) {
+            dish.mould =
+                maybe(random) ? OtherMould{anyMould(random), false} : OtherMould{*own, true};
+        }
         course.dishes.push_back(std::move(dish));
     }
     return course;
