@@ -188,7 +188,8 @@ suppertide plan OCCASION [--seconds S] [--out FILE.json]
 suppertide print OCCASION [--pdf FILE] [--paper a4|letter] [--measures metric|us|imperial]
                                         the per-hour plan, as text without --pdf; amounts as
                                         the recipes have them, or in those measures
-suppertide shop OCCASION [--csv FILE]   what to buy, as text without --csv
+suppertide shop OCCASION [--csv FILE] [--measures metric|us|imperial]
+                                        what to buy, as text without --csv
 suppertide compare OCCASION [--by FIGURE] [--seconds S] [--csv FILE]
                                         look at every menu that its alternatives make: which can be
                                         cooked here, whom they suit, what each would do to the

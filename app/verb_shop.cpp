@@ -37,6 +37,7 @@ Exit runShop(const CommandLine& line, const VerbContext& context)
     asked.larder = larderOf(state);
     asked.bought = named->evening.record->bought;
     asked.repertoire = state.recipes;
+    asked.measures = line.measures;
     const shopping::ShoppingList list = shopping::shoppingListOf(asked);
     if (!line.csv) {
         context.out << shopping::textOf(list);

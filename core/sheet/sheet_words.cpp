@@ -34,8 +34,7 @@ std::string thingOf(const ScaledLine& line)
 
 std::string withAmount(const ScaledLine& line, const ReadingStyle& style)
 {
-    const std::string amount =
-        style.measures ? kitchenText(line.amount, *style.measures) : toText(line.amount);
+    const std::string amount = kitchenText(line.amount, style.measures);
     if (line.amount.unit == Unit::Piece) {
         return isTakenOff(line.part)
                    ? fmt::format("{} of {} {}", partName(line.part), amount, line.ingredient)

@@ -27,20 +27,14 @@ CivilDate dayOf(const Instant& instant, const std::string& zone)
     return (known ? *known : TimeZone::utc()).civil(instant).date;
 }
 
-/// How many of a thing, for a sentence.
-std::string amountOf(const Rational& value, Unit unit)
-{
-    return toText(Amount{value, unit});
-}
-
 /// One group of needs made into a line.
 class LineWriter
 {
 public:
     /// Takes from `stock` what it can compare with.
     LineWriter(NeedGroup group, const IngredientFacts& facts, const std::vector<Pack>& sold,
-               std::vector<StockItem>& stock)
-        : group_(std::move(group)), facts_(facts), sold_(sold), stock_(stock)
+               const std::optional<MeasureSystem>& measures, std::vector<StockItem>& stock)
+        : group_(std::move(group)), facts_(facts), sold_(sold), measures_(measures), stock_(stock)
     {}
 
     ShoppingLine write(const std::string& key)
@@ -67,6 +61,11 @@ public:
     }
 
 private:
+    [[nodiscard]] std::string said(const Amount& amount) const
+    {
+        return kitchenText(amount, measures_);
+    }
+
     [[nodiscard]] bool isWanted() const
     {
         return std::ranges::any_of(group_.needs,
@@ -87,9 +86,8 @@ private:
     {
         for (const ShoppingNeed& need : group_.needs) {
             if (!need.takenFrom.empty()) {
-                line_.notes.push_back(fmt::format("{} for “{}” comes from “{}”.",
-                                                  toText(need.amount), need.recipeName,
-                                                  need.takenFrom));
+                line_.notes.push_back(fmt::format("{} for “{}” comes from “{}”.", said(need.amount),
+                                                  need.recipeName, need.takenFrom));
             }
         }
     }
@@ -112,8 +110,8 @@ private:
                 line_.notes.push_back(
                     fmt::format("“{}” asks for {} of {}, which is counted: it was taken as {}. See "
                                 "whether the recipe means that.",
-                                need.recipeName, toText(need.amount), need.ingredient,
-                                amountOf(Rational{count->ceiled()}, group_.unit)));
+                                need.recipeName, said(need.amount), need.ingredient,
+                                said({Rational{count->ceiled()}, group_.unit})));
             }
         }
     }
@@ -190,7 +188,7 @@ private:
                 line_.notes.push_back(fmt::format(
                     "It is sold by {}, and nobody has said what one weighs: ask for {} in the "
                     "shop, or say in the larder what one weighs.",
-                    toText(pack.amount), amountOf(group_.amount, group_.unit)));
+                    toText(pack.amount), said({group_.amount, group_.unit})));
             } else if (pack.isLoose) {
                 loose_ = {pack, *size};
             } else {
@@ -240,14 +238,15 @@ private:
         }
         const Rational opened{group_.opened.ceiled()};
         for (const auto& [part, wholes] : group_.wholes.left(opened, known)) {
-            line_.partsLeft.push_back(fmt::format("{} of {} × {}", wordFor(part),
-                                                  amountOf(wholes, Unit::Piece), facts_.name));
+            line_.partsLeft.push_back(fmt::format(
+                "{} of {} × {}", wordFor(part), toText(Amount{wholes, Unit::Piece}), facts_.name));
         }
     }
 
     NeedGroup group_;
     const IngredientFacts& facts_;
     const std::vector<Pack>& sold_;
+    const std::optional<MeasureSystem>& measures_;
     std::vector<StockItem>& stock_;
     ShoppingLine line_;
     bool isSomeThere_ = false;
@@ -279,13 +278,14 @@ public:
             const bool isApart = lines.size() > first;
             const std::string key =
                 isApart ? fmt::format("{} ({})", facts_.key, symbolOf(group.unit)) : facts_.key;
-            lines.push_back(LineWriter(std::move(group), facts_, sold_, stock).write(key));
+            lines.push_back(
+                LineWriter(std::move(group), facts_, sold_, input_.measures, stock).write(key));
             lines.back().ingredient = name;
             if (isApart) {
                 lines.back().notes.push_back(
                     fmt::format("Nobody has said how {} of it compares with {}, so it stands "
                                 "apart.",
-                                toText(lines.back().needed), toText(lines[first].needed)));
+                                said(lines.back().needed), said(lines[first].needed)));
             }
         }
         for (const StockItem& item : stock) {
@@ -293,13 +293,18 @@ public:
                 lines[first].notes.push_back(
                     fmt::format("At home there is {} of it; nobody has said how that compares "
                                 "with {}.",
-                                toText(item.amount), toText(lines[first].needed)));
+                                said(item.amount), said(lines[first].needed)));
             }
         }
         lines[first].notes.insert(lines[first].notes.end(), notes_.begin(), notes_.end());
     }
 
 private:
+    [[nodiscard]] std::string said(const Amount& amount) const
+    {
+        return kitchenText(amount, input_.measures);
+    }
+
     void findFirstUse()
     {
         for (const ShoppingNeed& need : needs_) {
@@ -326,7 +331,7 @@ private:
                 dayOf(*firstUse_, input_.evening.occasion->zone) > *item.useBy) {
                 notes_.push_back(
                     fmt::format("At home there is {} of it, but it is to be used by {}.",
-                                toText(item.amount), dayWords(*item.useBy)));
+                                said(item.amount), dayWords(*item.useBy)));
             } else {
                 stock.push_back(item);
             }

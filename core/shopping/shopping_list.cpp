@@ -60,7 +60,8 @@ ShoppingList shoppingListOf(const ShoppingInput& input)
     list.occasion = input.evening.occasion->name;
     list.zone = input.evening.occasion->zone;
     list.currency = input.larder.currency;
-    Needs needs = needsOf(input.evening, input.plan.get());
+    list.measures = input.measures;
+    Needs needs = needsOf(input.evening, input.plan.get(), input.measures);
     FactsBook facts(input.larder);
     list.lines = linesFor(needs.needs, input, facts);
     list.spare = std::move(needs.spare);

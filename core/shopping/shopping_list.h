@@ -11,6 +11,7 @@
 
 #include "core/larder/bought.h"
 #include "core/larder/larder.h"
+#include "core/quantity/kitchen_text.h"
 #include "core/shopping/shopping_need.h"
 
 namespace suppertide::shopping {
@@ -23,6 +24,8 @@ struct ShoppingInput
     PlanPtr plan; // null: things are needed by the time they are served
     /// All recipes, for what left-overs could be used for.
     std::map<RecipeId, std::shared_ptr<const Recipe>> repertoire;
+    /// In which amounts are said; absent: as the recipes have them. What is bought stays the same.
+    std::optional<MeasureSystem> measures{};
 };
 
 struct PackCount
@@ -74,8 +77,9 @@ struct ShoppingList
     std::string occasion;
     std::string zone;
     std::string currency;
-    std::vector<TripOfList> trips;   // by time
-    std::vector<ShoppingLine> lines; // by trip, section as the cook walks, and name
+    std::optional<MeasureSystem> measures; // in which it is to be said
+    std::vector<TripOfList> trips;         // by time
+    std::vector<ShoppingLine> lines;       // by trip, section as the cook walks, and name
     std::vector<SpareByProduct> spare;
     std::vector<std::string> spareUses; // parallel to `spare`: dishes that could take it, or empty
     std::vector<std::string> sentences; // of what could not be counted

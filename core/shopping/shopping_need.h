@@ -9,6 +9,7 @@
 
 #include "core/plan/making.h"
 #include "core/plan/plan.h"
+#include "core/quantity/kitchen_text.h"
 
 namespace suppertide::shopping {
 
@@ -53,6 +54,7 @@ struct Needs
 };
 
 /// `plan` may be null. Of methods that are open, what the layout says, else the first is taken.
-[[nodiscard]] Needs needsOf(const PlanInput& input, const Plan* plan);
+[[nodiscard]] Needs needsOf(const PlanInput& input, const Plan* plan,
+                            const std::optional<MeasureSystem>& measures);
 
 } // namespace suppertide::shopping

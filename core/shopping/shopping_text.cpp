@@ -34,20 +34,42 @@ std::string packsText(const ShoppingLine& line)
     return fmt::format("{}", fmt::join(parts, " + "));
 }
 
-std::string needsText(const ShoppingLine& line)
+using Measures = std::optional<MeasureSystem>;
+
+/// What is to be bought in the reader's measures: no less of it than is wanted.
+std::string atLeast(const Amount& amount, const Measures& measures)
+{
+    const Dimension dimension = dimensionOf(amount.unit);
+    if (!measures || (dimension != Dimension::Mass && dimension != Dimension::Volume)) {
+        return kitchenText(amount, measures);
+    }
+    const Measured shown = measuredOut(amount.atMost(), *measures);
+    Rational sum;
+    for (const Amount& part : shown.parts) {
+        sum = sum + part.value * sizeOf(part.unit);
+    }
+    const Rational size = sizeOf(amount.unit);
+    if (sum >= amount.most() * size) {
+        return kitchenText(amount, measures);
+    }
+    return kitchenText(Amount{amount.most() + shown.step / Rational{2} / size, amount.unit},
+                       measures);
+}
+
+std::string needsText(const ShoppingLine& line, const Measures& measures)
 {
     std::vector<std::string> parts;
     for (const ShoppingNeed& need : line.needs) {
-        parts.push_back(needText(need, line));
+        parts.push_back(needText(need, line, measures));
     }
     return fmt::format("{}", fmt::join(parts, "; "));
 }
 
-std::string leftText(const ShoppingLine& line)
+std::string leftText(const ShoppingLine& line, const Measures& measures)
 {
     std::vector<std::string> parts = line.partsLeft;
     if (line.leftOver.value > Rational{0}) {
-        parts.insert(parts.begin(), toText(line.leftOver));
+        parts.insert(parts.begin(), kitchenText(line.leftOver, measures));
     }
     std::string text = fmt::format("{}", fmt::join(parts, ", "));
     if (!text.empty() && !line.uses.empty()) {
@@ -78,6 +100,11 @@ public:
     }
 
 private:
+    [[nodiscard]] std::string said(const Amount& amount) const
+    {
+        return kitchenText(amount, list_.measures);
+    }
+
     void addTrip(std::size_t trip)
     {
         text_ += fmt::format("\n{}\n", tripText(list_.trips[trip]));
@@ -100,19 +127,19 @@ private:
     void addLine(const ShoppingLine& line)
     {
         text_ += fmt::format("    [{}] {}: {}", line.isBought ? "x" : " ", line.ingredient,
-                             buyText(line));
+                             buyText(line, list_.measures));
         if (line.cost) {
             text_ += fmt::format(", {}", priceText(*line.cost, list_.currency));
         }
         text_ += "\n";
         if (line.boughtBefore) {
-            addUnder(fmt::format("{} is bought; more is wanted now", toText(*line.boughtBefore)));
+            addUnder(fmt::format("{} is bought; more is wanted now", said(*line.boughtBefore)));
         }
         if (line.fromHome.value > Rational{0}) {
-            addUnder(fmt::format("besides {} from home", toText(line.fromHome)));
+            addUnder(fmt::format("besides {} from home", said(line.fromHome)));
         }
-        addUnder(needsText(line));
-        if (const std::string left = leftText(line); !left.empty()) {
+        addUnder(needsText(line, list_.measures));
+        if (const std::string left = leftText(line, list_.measures); !left.empty()) {
             addUnder("left over: " + left);
         }
         for (const std::string& note : line.notes) {
@@ -136,7 +163,7 @@ private:
                 text_ += "\nNothing to buy of\n";
                 isFirst = false;
             }
-            text_ += fmt::format("    {}: {}\n", line.ingredient, needsText(line));
+            text_ += fmt::format("    {}: {}\n", line.ingredient, needsText(line, list_.measures));
             for (const std::string& note : line.notes) {
                 addUnder(note);
             }
@@ -152,7 +179,7 @@ private:
         for (std::size_t i = 0; i < list_.spare.size(); ++i) {
             const SpareByProduct& spare = list_.spare[i];
             text_ += fmt::format(
-                "    {}, {}, from “{}”{}\n", spare.name, toText(spare.amount), spare.from,
+                "    {}, {}, from “{}”{}\n", spare.name, said(spare.amount), spare.from,
                 list_.spareUses[i].empty() ? ""
                                            : fmt::format(": could go into {}", list_.spareUses[i]));
         }
@@ -226,19 +253,20 @@ std::string labelCaution()
            "makers change what they put in.";
 }
 
-std::string buyText(const ShoppingLine& line)
+std::string buyText(const ShoppingLine& line, const std::optional<MeasureSystem>& measures)
 {
     if (line.toBuy.unit == Unit::ToTaste) {
         return "some";
     }
-    return line.packs.empty() ? toText(line.toBuy) : packsText(line);
+    return line.packs.empty() ? atLeast(line.toBuy, measures) : packsText(line);
 }
 
-std::string needText(const ShoppingNeed& need, const ShoppingLine& line)
+std::string needText(const ShoppingNeed& need, const ShoppingLine& line,
+                     const std::optional<MeasureSystem>& measures)
 {
     const std::string part(wordFor(need.part));
     const bool isCounted = dimensionOf(need.amount.unit) == Dimension::Count;
-    std::string what = toText(need.amount);
+    std::string what = kitchenText(need.amount, measures);
     if (!part.empty()) {
         what = isCounted ? fmt::format("{} of {}", part, what) : fmt::format("{} {}", what, part);
     }
@@ -274,8 +302,8 @@ std::string csvOf(const ShoppingList& list)
             line.section, line.ingredient, toText(line.needed),
             line.fromHome.value > Rational{0} ? toText(line.fromHome) : "",
             trip == nullptr ? "" : buyText(line), priceNumber(line.cost, list.currency),
-            line.cost ? list.currency : "", line.isBought ? "yes" : "", needsText(line),
-            leftText(line)});
+            line.cost ? list.currency : "", line.isBought ? "yes" : "", needsText(line, {}),
+            leftText(line, {})});
     }
     return text;
 }

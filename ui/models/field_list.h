@@ -145,6 +145,13 @@ public:
                        return {};
                    });
     }
+    /// What the last field stands for, of which the page also says what it is in the reader's
+    /// measures.
+    FieldList& amount(const std::optional<Amount>& amount)
+    {
+        entries_.back().field.amount = amount;
+        return *this;
+    }
     /// How the last field is to be filled in.
     FieldList& help(const QString& text)
     {

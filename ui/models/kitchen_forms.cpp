@@ -174,6 +174,8 @@ FieldList<Appliance> applianceForm(const Appliance& appliance)
 {
     FieldList<Appliance> form(appliance);
     form.line("name", tr("Name"), &Appliance::name).line("kind", tr("Kind"), &Appliance::kind);
+    form.readable("holds", tr("Holds"), &Appliance::holds, readLitres)
+        .help(tr("litres, like a blender's jug; empty: not known"));
     form.help(tr("as recipes call it, like blender"));
     return form;
 }

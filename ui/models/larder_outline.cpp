@@ -109,6 +109,18 @@ QString detailOf(const StockItem& item, const Larder& /*larder*/)
     return item.useBy ? translated("%1, by %2").arg(amount, text(toIso(*item.useBy))) : amount;
 }
 
+/// What is not a shop's own word, and so is said in the reader's measures.
+std::optional<Amount> amountOf(const StockItem& item)
+{
+    return item.amount;
+}
+
+template <typename Thing>
+std::optional<Amount> amountOf(const Thing& /*thing*/)
+{
+    return std::nullopt;
+}
+
 QString detailOf(const Pack& pack, const Larder& larder)
 {
     const QString amount = text(toText(pack.amount));
@@ -222,6 +234,7 @@ std::vector<OutlineRow> LarderOutline::rows(const LibraryState& library) const
                 row.depth = 1;
                 row.title = name.empty() ? tr("without a name") : text(name);
                 row.detail = detailOf(list[i], larder);
+                row.amount = amountOf(list[i]);
                 row.fault = faultOf(faults, section.faults + ("“" + name + "”"));
                 rows.push_back(std::move(row));
             }

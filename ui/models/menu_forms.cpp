@@ -7,6 +7,7 @@
 
 #include "core/recipe/temperature_methods.h"
 #include "ui/models/attention_field.h"
+#include "ui/models/mould_fields.h"
 #include "ui/models/occasion_edits.h"
 
 namespace suppertide::ui::menu {
@@ -293,6 +294,7 @@ FieldList<Dish> dishForm(const LibraryState& library, const Course& course, cons
     addCook(form, library, dish);
     if (recipe != library.recipes.end()) {
         addMethods(form, *recipe->second, dish);
+        addMould(form, *recipe->second, dish);
     }
     return form;
 }
@@ -317,7 +319,8 @@ FieldList<Guest> guestForm(const Guest& guest)
     form.readable("portion", tr("Portion"), &Guest::portion, readFraction)
         .help(tr("of each dish; 1/2 for a child"));
     form.checks("diets", tr("Diets"), &Guest::diets, named(allDiets));
-    form.checks("allergies", tr("Must not eat"), &Guest::allergies, named(allSubstances));
+    form.checks("allergies", tr("Must not eat"), &Guest::allergies, named(allSubstances))
+        .help(tr("who cannot eat one nut or shellfish often cannot eat others: ask"));
     form.checks("risks", tr("At higher risk"), &Guest::risks, named(allRiskGroups))
         .help(tr("for whom an infection would be worse: no raw egg, rare mince or raw shellfish"));
     addDislikes(form, guest);

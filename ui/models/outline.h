@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "core/base/result.h"
+#include "core/quantity/amount.h"
 #include "core/quantity/quantity.h"
 #include "ui/models/edit.h"
 
@@ -27,9 +28,10 @@ struct OutlineRow
     int depth = 0;
     RowKind kind = RowKind::Item;
     QString title;
-    QString detail;          // at the right, secondary
-    std::optional<int> look; // of a dish: hue, pattern and letter
-    QString fault;           // what is wrong with it, in a sentence; empty: nothing
+    QString detail;               // at the right, secondary
+    std::optional<Amount> amount; // that stands in `detail` as toText writes it
+    std::optional<int> look;      // of a dish: hue, pattern and letter
+    QString fault;                // what is wrong with it, in a sentence; empty: nothing
 
     friend bool operator==(const OutlineRow&, const OutlineRow&) = default;
 };
@@ -38,6 +40,7 @@ enum class FieldKind
 {
     Line,      // one line of text, also lengths of time and amounts, which the model reads
     Paragraph, // several lines
+    Pasted,    // ingredient lines, which are shown as they are read before they are taken
     Whole,     // a whole number from `least` to `most`
     Switch,    // yes or no
     Choice,    // one of `options`
@@ -70,8 +73,9 @@ struct Field
     QString unit; // after a number: "°C"
     /// Of a temperature: exactly. It may be entered as text too, in tenths of a °C.
     std::optional<Celsius> celsius;
-    QString help;  // how to fill it in
-    QString fault; // what is wrong with it now
+    std::optional<Amount> amount; // that is entered, as it is stored
+    QString help;                 // how to fill it in
+    QString fault;                // what is wrong with it now
 
     friend bool operator==(const Field&, const Field&) = default;
 };

@@ -156,7 +156,7 @@ std::optional<Length> takeSide(std::vector<std::string>& words)
 }
 
 /// "round 24 cm", "square 20 cm", "20 × 30 cm".
-std::optional<LineScaling> mouldOf(std::vector<std::string> words)
+std::optional<Mould> mouldOf(std::vector<std::string> words)
 {
     const std::string shape = words.empty() ? "" : words.front();
     const bool isNamed = shape == "round" || shape == "square";
@@ -177,8 +177,7 @@ std::optional<LineScaling> mouldOf(std::vector<std::string> words)
     if (!first || !second || !words.empty()) {
         return std::nullopt;
     }
-    return shape == "round" ? ByMould{RoundMould{*first}}
-                            : ByMould{RectangularMould{*first, *second}};
+    return shape == "round" ? Mould{RoundMould{*first}} : Mould{RectangularMould{*first, *second}};
 }
 
 } // namespace
@@ -285,7 +284,9 @@ Result<LineScaling> readLineScaling(std::string_view text)
             rule = ByPower{*exponent};
         }
     } else if (words = after({"mould"}); words) {
-        rule = mouldOf(*words);
+        if (const auto mould = mouldOf(*words)) {
+            rule = ByMould{*mould};
+        }
     }
     if (!rule || !isPossible(*rule)) {
         return unreadable(text, "“in proportion”, “the same”, “per batch”, “per batch of 6”, "
@@ -293,6 +294,15 @@ Result<LineScaling> readLineScaling(std::string_view text)
                                 "cm”");
     }
     return *rule;
+}
+
+Result<Mould> readMould(std::string_view text)
+{
+    const auto mould = mouldOf(wordsOf(withPlainFractions(text)));
+    if (!mould || !isPossible(*mould)) {
+        return unreadable(text, "“round 24 cm”, “square 20 cm” or “20 × 30 cm”");
+    }
+    return *mould;
 }
 
 Result<Litres> readLitres(std::string_view text)

@@ -24,6 +24,8 @@ namespace suppertide::ui {
 [[nodiscard]] Result<Amount> readAmount(std::string_view text);
 /// "in proportion", "the same", "per batch of 6", "square root", "power 3/4", "mould round 24 cm".
 [[nodiscard]] Result<LineScaling> readLineScaling(std::string_view text);
+/// "round 24 cm", "square 20 cm", "20 × 30 cm".
+[[nodiscard]] Result<Mould> readMould(std::string_view text);
 /// "4", "2.5 litres", "2.5 l".
 [[nodiscard]] Result<Litres> readLitres(std::string_view text);
 

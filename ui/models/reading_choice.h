@@ -1,5 +1,5 @@
-// ReadingChoice: °C or °F, as the user has chosen it. Kept with the library's small settings, no
-// part of undo: it changes what is read, not what is planned.
+// ReadingChoice: °C or °F, and the measures of amounts, as the user has chosen them. Kept with the
+// library's small settings, no part of undo: it changes what is read, not what is planned.
 #pragma once
 
 #include "core/wording/wording.h"

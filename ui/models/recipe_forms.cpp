@@ -269,7 +269,7 @@ namespace {
 template <typename Thing>
 void addPaste(FieldList<Thing>& form, RecipePart Thing::*part, std::set<LineId> taken)
 {
-    form.add(FieldList<Thing>::plain("paste", tr("Read ingredient lines"), FieldKind::Paragraph,
+    form.add(FieldList<Thing>::plain("paste", tr("Read ingredient lines"), FieldKind::Pasted,
                                      std::string()),
              [part, taken = std::move(taken)](Thing& thing,
                                               const FieldValue& value) -> Result<void> {
@@ -285,8 +285,8 @@ void addPaste(FieldList<Thing>& form, RecipePart Thing::*part, std::set<LineId> 
                  all.insert(all.end(), lines.begin(), lines.end());
                  return {};
              })
-        .help(tr("paste them here, one to a line, as they are written; each becomes an ingredient, "
-                 "and what is not understood stands in its note"));
+        .help(tr("paste them here, one to a line, as they are written; below stands what is read "
+                 "of them"));
 }
 
 std::set<LineId> idsOf(const std::vector<const RecipePart*>& parts)
@@ -342,8 +342,10 @@ FieldList<IngredientLine> lineForm(const LibraryState& library, const Ingredient
     form.line("ingredient", tr("Ingredient"), &IngredientLine::ingredient)
         .help(ingredientFacts(library, line.ingredient, line.amount, line.part))
         .readable("amount", tr("Amount"), &IngredientLine::amount, readAmount)
+        .amount(line.amount)
         .help(tr("like 400 g, 2½ tbsp, 1 US cup, 2–3 cloves, 3, a pinch, to taste"))
         .readable("also", tr("The same by another measure"), &IngredientLine::also, readAmount)
+        .amount(line.also)
         .help(tr("like 400 g for 1 tin; may be left empty"));
     form.choice("part", tr("Which part of it"), &IngredientLine::part,
                 {{IngredientPart::Whole, tr("the whole")},
@@ -475,12 +477,13 @@ FieldList<MethodChoice> choiceForm(const MethodChoice& choice)
     return form;
 }
 
-FieldList<Method> methodForm(const Method& method)
+FieldList<Method> methodForm(const Method& method, const Recipe& recipe)
 {
     FieldList<Method> form(method);
     form.line("name", tr("Name"), &Method::name)
         .whole("cost", tr("Liked less by"), &Method::cost, 0, 10'000)
         .help(tr("points; 0: as good as any"));
+    addPaste(form, &Method::part, idsOf(partsOf(recipe)));
     return form;
 }
 

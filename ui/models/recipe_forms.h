@@ -18,7 +18,7 @@ namespace suppertide::ui::recipe {
 [[nodiscard]] FieldList<FoodTreatment> treatmentForm(const FoodTreatment& treatment,
                                                      const RecipePart& part);
 [[nodiscard]] FieldList<MethodChoice> choiceForm(const MethodChoice& choice);
-[[nodiscard]] FieldList<Method> methodForm(const Method& method);
+[[nodiscard]] FieldList<Method> methodForm(const Method& method, const Recipe& recipe);
 /// With which common lines and steps the variant drops.
 [[nodiscard]] FieldList<Variant> variantForm(const Variant& variant, const RecipePart& common);
 

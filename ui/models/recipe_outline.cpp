@@ -36,7 +36,7 @@ bool visitRow(const LibraryState& library, Recipe& recipe, const RowPath& path,
         return true;
     }
     if (kind == "method" && place.method != nullptr) {
-        visitor(*place.method, recipe::methodForm(*place.method));
+        visitor(*place.method, recipe::methodForm(*place.method, recipe));
         return true;
     }
     if (place.part == nullptr) {

@@ -104,7 +104,8 @@ private:
     {
         for (const IngredientLine& line : part.lines) {
             add(place.with("line", line.id.text()).text(), depth, text(line.ingredient),
-                text(toText(line.amount)));
+                text(toText(line.amount)))
+                .amount = line.amount;
         }
     }
     void addSteps(const RecipePart& part, const RowPath& place, int depth)

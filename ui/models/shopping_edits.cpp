@@ -54,7 +54,8 @@ Edit goTo(const LibraryState& library, std::vector<Thing> Larder::*list, Thing f
 } // namespace
 
 std::optional<shopping::ShoppingInput> shoppingInputOf(const LibraryState& library,
-                                                       const PlanPtr& plan)
+                                                       const PlanPtr& plan,
+                                                       const std::optional<MeasureSystem>& measures)
 {
     auto evening = planInputOf(library);
     if (!evening) {
@@ -65,6 +66,7 @@ std::optional<shopping::ShoppingInput> shoppingInputOf(const LibraryState& libra
     input.larder = larderOf(library);
     input.bought = openOccasion(library)->bought;
     input.plan = plan;
+    input.measures = measures;
     input.repertoire = library.recipes;
     return input;
 }

@@ -9,9 +9,11 @@
 
 namespace suppertide::ui {
 
-/// Absent if no occasion with a kitchen is open. `plan` may be null.
-[[nodiscard]] std::optional<shopping::ShoppingInput> shoppingInputOf(const LibraryState& library,
-                                                                     const PlanPtr& plan);
+/// Absent if no occasion with a kitchen is open. `plan` may be null. Amounts are said in
+/// `measures`.
+[[nodiscard]] std::optional<shopping::ShoppingInput>
+shoppingInputOf(const LibraryState& library, const PlanPtr& plan,
+                const std::optional<MeasureSystem>& measures = {});
 
 /// The line ticked, or not any more, in the open occasion.
 [[nodiscard]] Edit tickEdit(const LibraryState& library, const shopping::ShoppingLine& line,

@@ -56,11 +56,10 @@ void ShoppingItems::addLine(QStandardItem* under, std::size_t place)
 {
     const shopping::ShoppingLine& line = list_.lines[place];
     const QString named = text(line.ingredient);
+    const QString buy = line.trip ? text(shopping::buyText(line, list_.measures)) : QString();
     // Beside a timeline there is no room for a column more.
-    QStandardItem* thing =
-        plain(line.trip ? tr("%1: %2").arg(named, text(shopping::buyText(line))) : named);
+    QStandardItem* thing = plain(line.trip ? tr("%1: %2").arg(named, buy) : named);
     thing->setData(QVariant::fromValue(static_cast<qulonglong>(place)), placeRole);
-    const QString buy = line.trip ? text(shopping::buyText(line)) : QString();
     QString cost;
     if (line.trip && line.cost) {
         cost = text(priceText(*line.cost, list_.currency));

@@ -5,6 +5,7 @@
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <type_traits>
 
 #include "ui/models/physical_fields.h"
 
@@ -169,6 +170,7 @@ private:
             .help(tr("like blender; empty: none"));
         if (appliance != nullptr) {
             addWashing<ApplianceUse>("appliance-washing", appliance->washing);
+            addFilling<ApplianceUse>("appliance-filled", "appliance-full", appliance->filling);
         }
     }
 
@@ -206,6 +208,68 @@ private:
                  })
             .help(tr("litres"));
         addWashing<VesselUse>("vessel-washing", vessel->washing);
+        addFilling<VesselUse>("vessel-filled", "vessel-full", vessel->filling);
+    }
+
+    /// Only a step fills: a span holds what its steps have filled.
+    template <typename Kind>
+    void addFilling(const char* filled, const char* full, const std::optional<Filling>& now)
+    {
+        if constexpr (std::is_same_v<Thing, Step>) {
+            form_
+                .add(FieldList<Thing>::plain(filled, tr("Filled with"), FieldKind::Line,
+                                             now ? fieldText(now->volume) : std::string()),
+                     [member = member_](Thing& thing, const FieldValue& value) -> Result<void> {
+                         return setFilling<Kind>(thing.*member, std::get<std::string>(value));
+                     })
+                .help(tr("litres for all the recipe's portions: what the kitchen's holds then says "
+                         "how many portions make a batch; may be left empty"));
+            if (now) {
+                addFull<Kind>(full, now->percent);
+            }
+        }
+    }
+
+    template <typename Kind>
+    static Result<void> setFilling(std::vector<Use>& uses, const std::string& text)
+    {
+        std::optional<Litres> volume;
+        if (text.find_first_not_of(' ') != std::string::npos) {
+            const auto read = readLitres(text);
+            if (!read) {
+                return read.error();
+            }
+            volume = *read;
+        }
+        changeUse(uses, Kind{}, [&volume](Kind& use) {
+            if (!volume) {
+                use.filling.reset();
+            } else {
+                use.filling = Filling{*volume, use.filling.value_or(Filling{}).percent};
+            }
+        });
+        return {};
+    }
+
+    template <typename Kind>
+    void addFull(const char* key, int percent)
+    {
+        Field field = FieldList<Thing>::plain(key, tr("Full at most"), FieldKind::Whole,
+                                              std::int64_t{percent});
+        field.least = 1;
+        field.most = 100;
+        field.unit = QStringLiteral("%");
+        form_
+            .add(std::move(field),
+                 [member = member_](Thing& thing, const FieldValue& value) -> Result<void> {
+                     changeUse(thing.*member, Kind{}, [&value](Kind& use) {
+                         if (use.filling) {
+                             use.filling->percent = static_cast<int>(std::get<std::int64_t>(value));
+                         }
+                     });
+                     return {};
+                 })
+            .help(tr("of what it holds: foam and boiling need room"));
     }
 
     template <typename Kind>

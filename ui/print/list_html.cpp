@@ -32,11 +32,11 @@ QString joined(const std::vector<std::string>& words, const QString& between)
     return list.join(between);
 }
 
-QString leftOf(const shopping::ShoppingLine& line)
+QString leftOf(const shopping::ShoppingLine& line, const std::optional<MeasureSystem>& measures)
 {
     QStringList left;
     if (line.leftOver.value > Rational{0}) {
-        left << plain(toText(line.leftOver));
+        left << plain(kitchenText(line.leftOver, measures));
     }
     for (const std::string& part : line.partsLeft) {
         left << plain(part);
@@ -45,7 +45,7 @@ QString leftOf(const shopping::ShoppingLine& line)
 }
 
 /// A row of the list on paper, with a box to tick.
-QString row(const shopping::ShoppingLine& line, const std::string& currency)
+QString row(const shopping::ShoppingLine& line, const shopping::ShoppingList& list)
 {
     QStringList dishes;
     for (const shopping::ShoppingNeed& need : line.needs) {
@@ -56,17 +56,59 @@ QString row(const shopping::ShoppingLine& line, const std::string& currency)
     QString html = u"<tr><td width=\"6%\">%1</td><td width=\"34%\"><b>%2</b></td>"
                    "<td width=\"28%\">%3</td><td width=\"12%\" align=\"right\">%4</td></tr>"_s.arg(
                        line.isBought ? u"\u2611"_s : u"\u2610"_s, plain(line.ingredient),
-                       plain(shopping::buyText(line)),
-                       line.cost ? plain(priceText(*line.cost, currency)) : QString());
+                       plain(shopping::buyText(line, list.measures)),
+                       line.cost ? plain(priceText(*line.cost, list.currency)) : QString());
     html +=
         u"<tr><td></td><td colspan=\"3\"><small>%1"_s.arg(tr("for %1").arg(dishes.join(u", "_s)));
-    if (const QString left = leftOf(line); !left.isEmpty()) {
+    if (const QString left = leftOf(line, list.measures); !left.isEmpty()) {
         html += u"; "_s + tr("left over: %1").arg(left);
     }
     for (const std::string& note : line.notes) {
         html += u"<br>"_s + plain(note);
     }
     return html + u"</small></td></tr>"_s;
+}
+
+/// What is there already: to be looked for at home before the shop.
+QString fromHome(const shopping::ShoppingList& list)
+{
+    QStringList rows;
+    for (const shopping::ShoppingLine& line : list.lines) {
+        if (line.trip) {
+            continue;
+        }
+        QStringList needs;
+        for (const shopping::ShoppingNeed& need : line.needs) {
+            needs << plain(shopping::needText(need, line, list.measures));
+        }
+        QString html = u"<b>%1</b>: %2"_s.arg(plain(line.ingredient), needs.join(u"; "_s));
+        for (const std::string& note : line.notes) {
+            html += u"<br><small>%1</small>"_s.arg(plain(note));
+        }
+        rows << html;
+    }
+    return rows.isEmpty()
+               ? QString()
+               : u"<h3>%1</h3><p>%2</p>"_s.arg(tr("Nothing to buy of"), rows.join(u"<br>"_s));
+}
+
+/// What dishes leave that nobody takes.
+QString spareOf(const shopping::ShoppingList& list)
+{
+    QStringList rows;
+    for (std::size_t i = 0; i < list.spare.size(); ++i) {
+        const shopping::SpareByProduct& spare = list.spare[i];
+        const QString what =
+            tr("%1, %2, from “%3”")
+                .arg(plain(spare.name), plain(kitchenText(spare.amount, list.measures)),
+                     plain(spare.from));
+        rows << (list.spareUses[i].empty()
+                     ? what
+                     : tr("%1: could go into %2").arg(what, plain(list.spareUses[i])));
+    }
+    return rows.isEmpty() ? QString()
+                          : u"<h3>%1</h3><p>%2</p>"_s.arg(tr("Left over of the cooking"),
+                                                          rows.join(u"<br>"_s));
 }
 
 } // namespace
@@ -87,10 +129,11 @@ QString shoppingHtml(const shopping::ShoppingList& list)
                 html += u"<tr><td colspan=\"4\"><i>%1</i></td></tr>"_s.arg(
                     section->empty() ? tr("elsewhere") : plain(*section));
             }
-            html += row(line, list.currency);
+            html += row(line, list);
         }
         html += u"</table>"_s;
     }
+    html += fromHome(list) + spareOf(list);
     if (!list.sentences.empty()) {
         html += u"<h3>%1</h3><p>%2</p>"_s.arg(tr("Not counted"), joined(list.sentences, u"<br>"_s));
     }
@@ -104,27 +147,30 @@ QString shoppingHtml(const shopping::ShoppingList& list)
     return html + u"<p>%1</p>"_s.arg(plain(shopping::labelCaution()));
 }
 
-QString lineHtml(const shopping::ShoppingLine& line, const std::string& currency)
+QString lineHtml(const shopping::ShoppingLine& line, const shopping::ShoppingList& list)
 {
+    const auto said = [&list](const Amount& amount) {
+        return plain(kitchenText(amount, list.measures));
+    };
     QStringList rows;
-    rows << (line.trip
-                 ? u"<b>%1</b>: %2"_s.arg(plain(line.ingredient), plain(shopping::buyText(line)))
-                 : u"<b>%1</b>"_s.arg(plain(line.ingredient)));
+    rows << (line.trip ? u"<b>%1</b>: %2"_s.arg(plain(line.ingredient),
+                                                plain(shopping::buyText(line, list.measures)))
+                       : u"<b>%1</b>"_s.arg(plain(line.ingredient)));
     for (const shopping::ShoppingNeed& need : line.needs) {
-        rows << plain(shopping::needText(need, line));
+        rows << plain(shopping::needText(need, line, list.measures));
     }
     if (line.boughtBefore) {
-        rows << tr("%1 is bought; more is wanted now").arg(plain(toText(*line.boughtBefore)));
+        rows << tr("%1 is bought; more is wanted now").arg(said(*line.boughtBefore));
     }
     if (line.isAlwaysThere) {
         rows << tr("always at home");
     } else if (line.fromHome.value > Rational{0}) {
-        rows << tr("%1 of it is at home").arg(plain(toText(line.fromHome)));
+        rows << tr("%1 of it is at home").arg(said(line.fromHome));
     }
     if (line.cost) {
-        rows << tr("costs %1").arg(plain(priceText(*line.cost, currency)));
+        rows << tr("costs %1").arg(plain(priceText(*line.cost, list.currency)));
     }
-    if (const QString left = leftOf(line); !left.isEmpty()) {
+    if (const QString left = leftOf(line, list.measures); !left.isEmpty()) {
         rows << (line.uses.empty()
                      ? tr("left over: %1").arg(left)
                      : tr("left over: %1; could go into %2").arg(left, joined(line.uses, u", "_s)));
@@ -162,7 +208,7 @@ QString equipmentHtml(const shopping::EquipmentList& list, const PlanCalendar& c
 }
 
 QString miseEnPlaceHtml(const std::vector<shopping::MiseEnPlace>& places,
-                        const PlanCalendar& calendar)
+                        const PlanCalendar& calendar, const std::optional<MeasureSystem>& measures)
 {
     QString html = u"<h2>%1</h2>"_s.arg(tr("To measure out"));
     if (places.empty()) {
@@ -178,7 +224,7 @@ QString miseEnPlaceHtml(const std::vector<shopping::MiseEnPlace>& places,
         QStringList lines;
         for (const ScaledLine& line : place.lines) {
             const std::string part(shopping::wordFor(line.part));
-            lines << plain(toText(line.amount) + " " + line.ingredient +
+            lines << plain(kitchenText(line.amount, measures) + " " + line.ingredient +
                            (part.empty() ? "" : ", " + part) +
                            (line.note.empty() ? "" : ", " + line.note));
         }

@@ -11,10 +11,12 @@ namespace suppertide::ui {
 
 [[nodiscard]] QString shoppingHtml(const shopping::ShoppingList& list);
 /// One line in full: for what it is, what is at home, what will be left.
-[[nodiscard]] QString lineHtml(const shopping::ShoppingLine& line, const std::string& currency);
+[[nodiscard]] QString lineHtml(const shopping::ShoppingLine& line,
+                               const shopping::ShoppingList& list);
 [[nodiscard]] QString equipmentHtml(const shopping::EquipmentList& list,
                                     const PlanCalendar& calendar);
 [[nodiscard]] QString miseEnPlaceHtml(const std::vector<shopping::MiseEnPlace>& places,
-                                      const PlanCalendar& calendar);
+                                      const PlanCalendar& calendar,
+                                      const std::optional<MeasureSystem>& measures);
 
 } // namespace suppertide::ui

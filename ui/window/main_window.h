@@ -14,6 +14,10 @@
 #include "ui/timeline/hit_test.h"
 #include "ui/timeline/variant_mime.h"
 
+namespace suppertide {
+struct ReadingStyle;
+}
+
 namespace suppertide::ui {
 
 enum class StripState;
@@ -63,7 +67,7 @@ private:
     void deleteRecipe(const QString& recipe);
     void showOnly(QAction* shown);
     void giveWay();
-    void readIn(bool isFahrenheit);
+    void read(const ReadingStyle& style);
     void makeRoomForPages(bool isOpen);
     void makeRoomForWays();
     void restoreSizes();

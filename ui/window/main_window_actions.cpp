@@ -175,14 +175,30 @@ void MainWindow::connectReading()
     WindowActions& actions = parts_->actions;
     (readingStyle(document_).fahrenheit ? actions.readFahrenheit : actions.readCelsius)
         ->setChecked(true);
-    connect(actions.readCelsius, &QAction::triggered, this, [this] { readIn(false); });
-    connect(actions.readFahrenheit, &QAction::triggered, this, [this] { readIn(true); });
+    for (QAction* scale : {actions.readCelsius, actions.readFahrenheit}) {
+        connect(scale, &QAction::triggered, this, [this, scale] {
+            ReadingStyle style = readingStyle(document_);
+            style.fahrenheit = scale == parts_->actions.readFahrenheit;
+            read(style);
+        });
+    }
+    const std::initializer_list<std::pair<QAction*, std::optional<MeasureSystem>>> measures{
+        {actions.readAsWritten, std::nullopt},
+        {actions.readMetric, MeasureSystem::Metric},
+        {actions.readUsCustomary, MeasureSystem::UsCustomary},
+        {actions.readImperial, MeasureSystem::Imperial}};
+    for (const auto& [action, system] : measures) {
+        action->setChecked(readingStyle(document_).measures == system);
+        connect(action, &QAction::triggered, this, [this, chosen = system] {
+            ReadingStyle style = readingStyle(document_);
+            style.measures = chosen;
+            read(style);
+        });
+    }
 }
 
-void MainWindow::readIn(bool isFahrenheit)
+void MainWindow::read(const ReadingStyle& style)
 {
-    ReadingStyle style = readingStyle(document_);
-    style.fahrenheit = isFahrenheit;
     keepReadingStyle(document_, style);
     parts_->presenter->refresh();
     parts_->pages->readAnew();

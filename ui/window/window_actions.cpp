@@ -41,6 +41,21 @@ QAction* addToggle(QMenu* menu, const QString& text, const QString& tip,
 
 } // namespace
 
+void WindowActions::addMeasures(QMenu& view, QObject* parent)
+{
+    QMenu* menu = view.addMenu(tr("Amou&nts in"));
+    const QString tip = tr("On screen and on paper; what the recipes have stays as it is");
+    readAsWritten = add(menu, tr("The &recipes' own units"), tip);
+    readMetric = add(menu, tr("&Metric"), tip);
+    readUsCustomary = add(menu, tr("&US customary"), tip);
+    readImperial = add(menu, tr("&Imperial"), tip);
+    auto* measures = new QActionGroup(parent);
+    for (QAction* each : {readAsWritten, readMetric, readUsCustomary, readImperial}) {
+        each->setCheckable(true);
+        measures->addAction(each);
+    }
+}
+
 void WindowActions::addLetGo(QMenu& plan, QObject* parent)
 {
     QMenu* menu = plan.addMenu(tr("When a step is let &go and collides"));
@@ -169,6 +184,7 @@ WindowActions::WindowActions(QMenuBar& bar, QUndoStack& undo, QWidget* parent)
         scale->setCheckable(true);
         scales->addAction(scale);
     }
+    addMeasures(*menu, parent);
 
     menu = bar.addMenu(tr("P&rint"));
     showPerHour =

@@ -69,6 +69,10 @@ struct WindowActions
     QAction* lookDark;
     QAction* readCelsius;
     QAction* readFahrenheit;
+    QAction* readAsWritten; // amounts, in the recipes' own units
+    QAction* readMetric;
+    QAction* readUsCustomary;
+    QAction* readImperial;
     // Print
     QAction* showPerHour;
     QAction* printPreview;
@@ -81,6 +85,7 @@ struct WindowActions
 
 private:
     void addLetGo(QMenu& plan, QObject* parent);
+    void addMeasures(QMenu& view, QObject* parent);
 };
 
 } // namespace suppertide::ui

@@ -40,6 +40,36 @@ TEST(ShoppingText, TellsPacksCostsAndWhatForUnderEachTrip)
     EXPECT_THAT(text, HasSubstr("Check the label"));
 }
 
+TEST(ShoppingText, SaysAmountsInTheReadersMeasuresAndLeavesPacksAndTablesAsTheyAre)
+{
+    ShopSupper supper = kitchenSupper();
+    ShoppingList list = supper.list();
+    const std::string table = csvOf(list);
+    const std::vector<ShoppingLine> lines = list.lines;
+    list.measures = MeasureSystem::UsCustomary;
+    const std::string text = textOf(list);
+    EXPECT_THAT(text, HasSubstr("skerry fish: 2 × tray of 400 g"));
+    EXPECT_THAT(text, HasSubstr("1 lb 1½ oz for Pie")); // 500 g are 17.64 oz
+    EXPECT_THAT(text, HasSubstr("left over: 10½ oz"));  // 300 g are 10.58 oz
+    EXPECT_EQ(csvOf(list), table);
+    EXPECT_EQ(list.lines, lines);
+}
+
+TEST(ShoppingText, NeverSaysLessThanIsToBeBought)
+{
+    ShoppingLine line;
+    line.toBuy = amount(1010, Unit::Gram); // 35.63 oz
+    EXPECT_EQ(buyText(line, MeasureSystem::UsCustomary), "2 lb 4 oz");
+    line.toBuy = amount(1000, Unit::Gram); // 35.27 oz: half an ounce is the step
+    EXPECT_EQ(buyText(line, MeasureSystem::Imperial), "2 lb 3½ oz");
+    line.toBuy = amount(1, Unit::Litre); // 4.23 cups
+    EXPECT_EQ(buyText(line, MeasureSystem::UsCustomary), "1 quart + ¼ cup");
+    line.toBuy = amount(1010, Unit::Millilitre); // 4.27 cups
+    EXPECT_EQ(buyText(line, MeasureSystem::UsCustomary), "1 quart + ½ cup");
+    line.toBuy = amount(3, Unit::Piece);
+    EXPECT_EQ(buyText(line, MeasureSystem::UsCustomary), "3");
+}
+
 // RFC 4180, section 2: lines end in CR LF; a field with a comma or a quote stands in quotes, and a
 // quote in it is doubled.
 TEST(ShoppingText, QuotesFieldsOfCsv)

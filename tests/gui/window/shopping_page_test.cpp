@@ -1,5 +1,6 @@
 // “Shopping” by keyboard and mouse: the list is there, a tick is kept, undone and redone, what is
 // at home and a price are noted, and the list is saved.
+#include <QAction>
 #include <QComboBox>
 #include <QFile>
 #include <QLabel>
@@ -7,8 +8,11 @@
 #include <QTextBrowser>
 #include <QTreeView>
 
+#include <algorithm>
+
 #include "tests/gui/window/open_window.h"
 #include "ui/models/larder_outline.h"
+#include "ui/models/reading_choice.h"
 #include "ui/models/shopping_items.h"
 #include "ui/pages/outline/outline_page.h"
 #include "ui/pages/shopping/shopping_page.h"
@@ -53,6 +57,16 @@ protected:
             QTest::keyClick(&list(), Qt::Key_Down);
         }
         ASSERT_NE(items().lineAt(list().currentIndex()), nullptr);
+    }
+    /// An entry of the View menu, and the list as it then is.
+    void choose(const QString& entry) const
+    {
+        for (QAction* action : window_->findChildren<QAction*>()) {
+            if (action->text().remove(u'&') == entry) {
+                action->trigger();
+            }
+        }
+        ASSERT_TRUE(isWorkedOut());
     }
     [[nodiscard]] const Bought& bought() const
     {
@@ -141,6 +155,42 @@ TEST_F(ShoppingPageTest, KeepsATickThatComesWhileTheListIsWorkedOut)
     EXPECT_EQ(items().list().currency, "CHF");
     EXPECT_EQ(chosen().key, line.key);
     EXPECT_TRUE(chosen().isBought);
+}
+
+TEST_F(ShoppingPageTest, SaysAmountsInTheMeasuresThatAreChosenAndRemembersThem)
+{
+    const std::vector<shopping::ShoppingLine> stored = items().list().lines;
+    const auto weighed = std::ranges::find_if(stored, [](const shopping::ShoppingLine& line) {
+        return line.trip && line.packs.empty() && line.toBuy.unit == Unit::Gram &&
+               line.toBuy.value > Rational{100};
+    });
+    ASSERT_NE(weighed, stored.end());
+    const auto shown = [&] {
+        return items().data(items().find(weighed->key), Qt::DisplayRole).toString();
+    };
+    EXPECT_TRUE(shown().endsWith(u" g"_s)) << shown().toStdString();
+    choose(u"US customary"_s);
+    EXPECT_TRUE(shown().contains(u"oz"_s) || shown().contains(u"lb"_s)) << shown().toStdString();
+    // What is bought, and what is stored, is the same.
+    for (std::size_t i = 0; i < stored.size(); ++i) {
+        EXPECT_EQ(items().list().lines[i].toBuy, stored[i].toBuy);
+    }
+    EXPECT_EQ(document_->undoStack().count(), 0);
+    QComboBox& views = part<QComboBox>(u"shoppingViews"_s);
+    QTest::keyClick(&views, Qt::Key_End);
+    const QString measured = part<QTextBrowser>(u"measuringText"_s).toPlainText();
+    EXPECT_TRUE(measured.contains(u" oz "_s) || measured.contains(u" cup"_s) ||
+                measured.contains(u" lb "_s))
+        << measured.toStdString();
+    EXPECT_FALSE(measured.contains(u" kg "_s)) << measured.toStdString();
+    close();
+    open();
+    EXPECT_EQ(readingStyle(*document_).measures, MeasureSystem::UsCustomary);
+    QTest::keyClick(window_.get(), Qt::Key_6, Qt::ControlModifier);
+    ASSERT_TRUE(isWorkedOut());
+    EXPECT_TRUE(shown().contains(u"oz"_s) || shown().contains(u"lb"_s)) << shown().toStdString();
+    choose(u"The recipes' own units"_s);
+    EXPECT_TRUE(shown().endsWith(u" g"_s)) << shown().toStdString();
 }
 
 TEST_F(ShoppingPageTest, ShowsEquipmentAndWhatToMeasureOut)

@@ -42,6 +42,39 @@ protected:
     MenuOutline outline_{looks_, clock_};
 };
 
+TEST_F(MenuOutlineTest, OffersAnotherTinWhereTheRecipeNamesOne)
+{
+    const std::string row = "course:dessert/dish:pavlova";
+    const auto keys = [&] {
+        std::set<std::string> all;
+        for (const Field& field : outline_.fields(library_, row)) {
+            all.insert(field.key);
+        }
+        return all;
+    };
+    EXPECT_FALSE(keys().contains("mould"));
+    Recipe recipe = *library_.recipes.at(RecipeId{"rhubarb-pavlova"});
+    recipe.common.lines.front().scaling = ByMould{RoundMould{24_cm}};
+    library_.recipes.insert_or_assign(recipe.id, std::make_shared<const Recipe>(recipe));
+    ASSERT_TRUE(keys().contains("mould"));
+    EXPECT_FALSE(keys().contains("mould-filled"));
+    const auto dish = [&]() -> const Dish& {
+        return *findIn(openOccasion(library_)->occasion.courses[3].dishes, DishId{"pavlova"});
+    };
+    const auto enter = [&](const char* field, const std::string& value) {
+        const auto edit = outline_.set(library_, row, field, value);
+        ASSERT_TRUE(edit) << edit.error().forCook;
+        library_ = edit->next;
+    };
+    enter("mould", "round 20 cm");
+    EXPECT_EQ(dish().mould, (OtherMould{RoundMould{20_cm}, false}));
+    enter("mould-filled", "same");
+    EXPECT_EQ(dish().mould, (OtherMould{RoundMould{20_cm}, true}));
+    EXPECT_FALSE(outline_.set(library_, row, "mould", std::string("round")));
+    enter("mould", "");
+    EXPECT_EQ(dish().mould, std::nullopt);
+}
+
 TEST_F(MenuOutlineTest, HasARowForEveryCourseDishMixAndGuest)
 {
     std::set<std::string> ids;

@@ -5,6 +5,7 @@
 
 #include "core/larder/larder.h"
 #include "ui/models/ingredient_words.h"
+#include "ui/models/pasted_lines.h"
 #include "ui/models/reading.h"
 #include "ui/models/recipe_outline.h"
 
@@ -79,6 +80,70 @@ TEST(PastedLines, BecomeIngredientsOfTheRecipe)
     ASSERT_NE(paste, fields.end());
     EXPECT_EQ(std::get<std::string>(paste->value), "");
     EXPECT_FALSE(outline.set(library, "recipe", "paste", std::string("For the sauce:\n")));
+}
+
+TEST(PastedLines, GoIntoAMethodAndAVariantToo)
+{
+    LibraryState library = withOneRecipe();
+    Recipe recipe = *library.recipes.at(RecipeId{"tart"});
+    recipe.common.lines.push_back({});
+    recipe.common.lines.back().id = LineId{"leek"};
+    recipe.methods = {{MethodChoiceId{"how"}, "how", {{MethodId{"pan"}, "in a pan", 0, {}}}}};
+    library.recipes.insert_or_assign(recipe.id, std::make_shared<const Recipe>(recipe));
+    const RecipeOutline outline(recipe.id);
+    const auto method =
+        outline.set(library, "choice:how/method:pan", "paste", std::string("1 leek\n"));
+    ASSERT_TRUE(method) << method.error().forCook;
+    const auto& inMethod = method->next.recipes.at(recipe.id)->methods[0].methods[0].part.lines;
+    ASSERT_EQ(inMethod.size(), 1U);
+    EXPECT_EQ(inMethod[0].id, LineId{"leek-2"}); // “leek” is taken by the common part
+    const auto variant = outline.set(library, "variant:plain", "paste", std::string("2 eggs\n"));
+    ASSERT_TRUE(variant);
+    EXPECT_EQ(variant->next.recipes.at(recipe.id)->variants[0].adds.lines.size(), 1U);
+}
+
+TEST(PastedLines, AreShownAsTheyWillBeTaken)
+{
+    const std::string text = "For the crust:\n2 cups flour, sifted\n\n  1 stick butter\n";
+    const std::vector<std::string> written = linesIn(text);
+    EXPECT_EQ(written, (std::vector<std::string>{"For the crust:", "2 cups flour, sifted",
+                                                 "1 stick butter"}));
+    const PastedLine heading = pastedLine(written[0], MeasureSystem::UsCustomary);
+    EXPECT_FALSE(heading.isTaken());
+    const PastedLine flour = pastedLine(written[1], MeasureSystem::UsCustomary);
+    EXPECT_EQ(flour.read, "2 US cups · flour · sifted");
+    const QString preview = previewHtml({heading, flour});
+    EXPECT_TRUE(preview.contains(QStringLiteral("For the crust:"))) << "nothing is lost";
+    EXPECT_TRUE(preview.contains(QStringLiteral("not read")));
+    // As many are promised as are taken.
+    const LibraryState library = withOneRecipe();
+    const auto edit = RecipeOutline(RecipeId{"tart"}).set(library, "recipe", "paste", text);
+    ASSERT_TRUE(edit);
+    const auto promised = std::ranges::count_if(written, [](const std::string& line) {
+        return pastedLine(line, MeasureSystem::UsCustomary).isTaken();
+    });
+    EXPECT_EQ(std::ssize(edit->next.recipes.at(RecipeId{"tart"})->common.lines), promised);
+}
+
+TEST(StepFields, SayWhatAVesselIsFilledWith)
+{
+    LibraryState library = withOneRecipe();
+    const RecipeOutline outline(RecipeId{"tart"});
+    const auto enter = [&](const char* field, const FieldValue& value) {
+        const auto edit = outline.set(library, "step:make", field, value);
+        ASSERT_TRUE(edit) << edit.error().forCook;
+        library = edit->next;
+    };
+    const auto use = [&] {
+        return library.recipes.at(RecipeId{"tart"})->common.steps.front().uses.front();
+    };
+    enter("appliance", std::string("blender"));
+    enter("appliance-filled", std::string("2.4 l"));
+    enter("appliance-full", std::int64_t{66});
+    EXPECT_EQ(use(), (Use{ApplianceUse{"blender", Minutes{0}, Filling{decilitres(24), 66}}}));
+    EXPECT_FALSE(outline.set(library, "step:make", "appliance-filled", std::string("much")));
+    enter("appliance-filled", std::string(" "));
+    EXPECT_EQ(use(), (Use{ApplianceUse{"blender", Minutes{0}, std::nullopt}}));
 }
 
 TEST(UsdaFigures, AreOfferedForWhatIsNotKnownAndKeptAsOnesOwn)

@@ -8,6 +8,7 @@
 #include <QSpinBox>
 
 #include "ui/pages/outline/field_editor.h"
+#include "ui/pages/outline/pasted_editor.h"
 
 namespace suppertide::ui {
 
@@ -221,6 +222,7 @@ private:
         case FieldKind::DateTime:
         case FieldKind::Line:
         case FieldKind::Paragraph:
+        case FieldKind::Pasted:
         case FieldKind::Whole:
         case FieldKind::Switch:
         case FieldKind::Choice:
@@ -260,6 +262,8 @@ FieldEditor* FieldEditor::make(const Field& field, const Theme& theme, QWidget* 
         return new LineEditor(field, theme, parent);
     case FieldKind::Paragraph:
         return new ParagraphEditor(field, theme, parent);
+    case FieldKind::Pasted:
+        return new PastedEditor(field, theme, parent);
     case FieldKind::Whole:
         return new WholeEditor(field, theme, parent);
     case FieldKind::Switch:

@@ -39,6 +39,21 @@ QTreeView* makeView(QWidget* parent, QAbstractItemModel* items, QAbstractItemDel
     return view;
 }
 
+/// A field has its amount as it is stored; beside it stands what that is in the reader's measures.
+void addMeasures(std::vector<Field>& fields, const ReadingStyle& style)
+{
+    for (Field& field : fields) {
+        if (!field.amount || !style.measures) {
+            continue;
+        }
+        const std::string words = kitchenText(*field.amount, *style.measures);
+        if (words != toText(*field.amount)) {
+            const QString said = OutlinePage::tr("that is %1").arg(QString::fromStdString(words));
+            field.help = field.help.isEmpty() ? said : said + u"; "_s + field.help;
+        }
+    }
+}
+
 } // namespace
 
 OutlinePage::OutlinePage(const QString& title, std::unique_ptr<Outline> outline, Document& document,
@@ -111,6 +126,10 @@ void OutlinePage::refresh()
     const ReadingStyle style = readingStyle(document_);
     for (OutlineRow& each : rows) {
         each.detail = QString::fromStdString(inStyle(each.detail.toStdString(), style));
+        if (each.amount) {
+            each.detail.replace(QString::fromStdString(toText(*each.amount)),
+                                QString::fromStdString(kitchenText(*each.amount, style.measures)));
+        }
     }
     const bool isEmpty = rows.empty();
     isRefreshing_ = true;
@@ -145,6 +164,7 @@ void OutlinePage::showRow()
     if (readingStyle(document_).fahrenheit) {
         std::ranges::transform(fields, fields.begin(), inFahrenheit);
     }
+    addMeasures(fields, readingStyle(document_));
     form_->show(fields);
     showForm(!fields.empty());
     placeCommands(outline_->commands(document_.library(), row));

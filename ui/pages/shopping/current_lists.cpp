@@ -1,5 +1,6 @@
 #include "ui/pages/shopping/current_lists.h"
 
+#include "ui/models/reading_choice.h"
 #include "ui/models/shopping_edits.h"
 
 namespace suppertide::ui {
@@ -20,9 +21,11 @@ bool CurrentLists::isTickSince(const Asked& before, const PlanPtr& plan) const
     const LibraryState& now = document_.library();
     const OccasionPtr record = openOccasion(now);
     const OccasionPtr recordBefore = openOccasion(before.library);
-    return record && recordBefore && plan == before.plan && before.library.larder == now.larder &&
-           before.library.recipes == now.recipes && before.library.kitchens == now.kitchens &&
-           record->occasion == recordBefore->occasion && record->layout == recordBefore->layout;
+    return record && recordBefore && plan == before.plan &&
+           readingStyle(document_).measures == before.measures &&
+           before.library.larder == now.larder && before.library.recipes == now.recipes &&
+           before.library.kitchens == now.kitchens && record->occasion == recordBefore->occasion &&
+           record->layout == recordBefore->layout;
 }
 
 void CurrentLists::look(const PlanPtr& plan)
@@ -33,9 +36,9 @@ void CurrentLists::look(const PlanPtr& plan)
         Q_EMIT changed();
         return;
     }
-    asked_ = Asked{document_.library(), plan};
+    asked_ = Asked{document_.library(), plan, readingStyle(document_).measures};
     failure_.clear();
-    if (auto input = shoppingInputOf(document_.library(), plan)) {
+    if (auto input = shoppingInputOf(document_.library(), plan, asked_->measures)) {
         job_->start(std::move(*input));
         Q_EMIT changed();
     } else {

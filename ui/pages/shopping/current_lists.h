@@ -49,6 +49,7 @@ private:
     {
         LibraryState library;
         PlanPtr plan;
+        std::optional<MeasureSystem> measures;
     };
     [[nodiscard]] bool isTickSince(const Asked& before, const PlanPtr& plan) const;
 

@@ -263,8 +263,10 @@ void ShoppingPage::showPlanList()
         setHtml(*equipment_,
                 plan ? equipmentHtml(lists_->equipment(), plan->formulation->calendar) : none);
     } else if (views_->currentIndex() == Measuring) {
-        setHtml(*measuring_,
-                plan ? miseEnPlaceHtml(lists_->measuring(), plan->formulation->calendar) : none);
+        setHtml(*measuring_, plan
+                                 ? miseEnPlaceHtml(lists_->measuring(), plan->formulation->calendar,
+                                                   lists_->buy().measures)
+                                 : none);
     }
 }
 
@@ -291,10 +293,11 @@ void ShoppingPage::showSummary()
         words << QString::fromStdString(sentence);
     }
     for (std::size_t i = 0; i < list.spare.size(); ++i) {
-        const QString what = tr("%1 (%2) will be left over of “%3”")
-                                 .arg(QString::fromStdString(list.spare[i].name),
-                                      QString::fromStdString(toText(list.spare[i].amount)),
-                                      QString::fromStdString(list.spare[i].from));
+        const QString what =
+            tr("%1 (%2) will be left over of “%3”")
+                .arg(QString::fromStdString(list.spare[i].name),
+                     QString::fromStdString(kitchenText(list.spare[i].amount, list.measures)),
+                     QString::fromStdString(list.spare[i].from));
         const QString uses = QString::fromStdString(list.spareUses[i]);
         words << (uses.isEmpty() ? what + u'.' : tr("%1; could go into %2.").arg(what, uses));
     }
@@ -310,7 +313,7 @@ void ShoppingPage::showLine()
     atHome_->setEnabled(line != nullptr);
     price_->setEnabled(line != nullptr);
     setHtml(*details_, line == nullptr ? tr("Choose a thing to see what it is for.")
-                                       : lineHtml(*line, items_->list().currency));
+                                       : lineHtml(*line, items_->list()));
 }
 
 void ShoppingPage::tick(const QString& key, bool isBought)
