@@ -117,7 +117,7 @@ std::string withPlainBlanks(std::string_view line)
     std::string plain(line);
     for (const std::string_view blank : {"\u00a0", "\u2009", "\u202f", "\t", "\r"}) {
         for (std::size_t at = plain.find(blank); at != std::string::npos; at = plain.find(blank)) {
-            plain.replace(at, blank.size(), " ");
+            plain.replace(at, blank.size(), 1, ' ');
         }
     }
     return plain;

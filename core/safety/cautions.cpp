@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/base/own_table.h"
 #include "core/base/table_text.h"
 
 namespace suppertide::tables {
@@ -76,11 +77,8 @@ Result<std::vector<CautionText>> readCautions(std::string_view table)
 
 const std::vector<CautionText>& allCautions()
 {
-    static const std::vector<CautionText> all = [] {
-        auto read = readCautions(tables::cautions());
-        ensures(read.has_value(), "the table of cautions can be read");
-        return std::move(read).value();
-    }();
+    static const std::vector<CautionText> all =
+        ownTable(readCautions(tables::cautions()), "the table of cautions can be read");
     return all;
 }
 

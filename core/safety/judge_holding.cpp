@@ -47,8 +47,11 @@ void judgeHot(Case& each)
     }
 }
 
-/// Degrees. A food comes ever nearer to the temperature of a place that is as cold as the limit
-/// asks, and never quite there; a thermometer that reads whole degrees shows no difference.
+/// °C. A food comes ever nearer to the temperature of a place that is as cold as the limit asks,
+/// and never quite there. What has not been cold yet counts as cold from so little above the limit:
+/// half of what a food thermometer may be out by, ±1 °C (FDA Food Code 2022, 4-203.11(B); read in
+/// California Health and Safety Code § 114159(c), which repeats it). What has been cold once has no
+/// such grace: its limit is the printed one.
 constexpr double almost = 0.5;
 
 /// A stay in a cold place: what is warm goes down first (judgeCooling), and from then on stays

@@ -6,6 +6,7 @@
 #include <set>
 #include <utility>
 
+#include "core/base/own_table.h"
 #include "core/safety/table_cells.h"
 
 namespace suppertide::tables {
@@ -192,11 +193,8 @@ Result<std::vector<Rule>> readRules(std::string_view table)
 
 const std::vector<Rule>& allRules()
 {
-    static const std::vector<Rule> rules = [] {
-        auto read = readRules(tables::safetyRules());
-        ensures(read.has_value(), "the table of safety rules can be read");
-        return std::move(read).value();
-    }();
+    static const std::vector<Rule> rules =
+        ownTable(readRules(tables::safetyRules()), "the table of safety rules can be read");
     return rules;
 }
 

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <utility>
 
+#include "core/base/own_table.h"
 #include "core/safety/table_cells.h"
 
 namespace suppertide::tables {
@@ -94,11 +95,8 @@ Result<std::vector<StorageRow>> readStorageRows(std::string_view table)
 
 const std::vector<StorageRow>& allStorageRows()
 {
-    static const std::vector<StorageRow> rows = [] {
-        auto read = readStorageRows(tables::storageDays());
-        ensures(read.has_value(), "the table of keeping times can be read");
-        return std::move(read).value();
-    }();
+    static const std::vector<StorageRow> rows =
+        ownTable(readStorageRows(tables::storageDays()), "the table of keeping times can be read");
     return rows;
 }
 

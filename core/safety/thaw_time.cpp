@@ -7,6 +7,7 @@
 #include <cmath>
 #include <utility>
 
+#include "core/base/own_table.h"
 #include "core/safety/table_cells.h"
 
 namespace suppertide::tables {
@@ -93,11 +94,8 @@ Result<std::vector<ThawRow>> readThawRows(std::string_view table)
 
 const std::vector<ThawRow>& allThawRows()
 {
-    static const std::vector<ThawRow> rows = [] {
-        auto read = readThawRows(tables::thawTimes());
-        ensures(read.has_value(), "the table of thawing times can be read");
-        return std::move(read).value();
-    }();
+    static const std::vector<ThawRow> rows =
+        ownTable(readThawRows(tables::thawTimes()), "the table of thawing times can be read");
     return rows;
 }
 

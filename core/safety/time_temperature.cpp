@@ -5,6 +5,7 @@
 #include <cmath>
 #include <utility>
 
+#include "core/base/own_table.h"
 #include "core/safety/table_cells.h"
 
 namespace suppertide::tables {
@@ -164,9 +165,9 @@ Result<std::vector<TimeTemperatureTable>> readTimeTemperatureTables(std::string_
 const std::vector<TimeTemperatureTable>& allTimeTemperatureTables()
 {
     static const std::vector<TimeTemperatureTable> tables = [] {
-        auto read = readTimeTemperatureTables(tables::timeTemperature());
-        ensures(read.has_value(), "the table of time and temperature can be read");
-        std::vector<TimeTemperatureTable> all = std::move(read).value();
+        std::vector<TimeTemperatureTable> all =
+            ownTable(readTimeTemperatureTables(tables::timeTemperature()),
+                     "the table of time and temperature can be read");
         all.push_back(longestOf(all));
         return all;
     }();

@@ -189,6 +189,31 @@ TEST(JudgeHistory, WhatNeverGetsColdInTheFridgeIsFoundAfterSixHours)
     EXPECT_EQ(rulesOf(lukewarm(361)), Rules{"us_home_cold_holding"});
 }
 
+/// In a fridge at the limit a food never quite gets there; from half a degree above it, half of what
+/// a thermometer may be out by (FDA Food Code 4-203.11), it counts as cold.
+TEST(JudgeHistory, WhatIsAlmostAsColdAsItsFridgeCountsAsCold)
+{
+    const auto cooled = [](double to) {
+        return HistoryBuilder(FoodClass::Dairy)
+            .stay(Place::Fridge, 360, 8, to)
+            .stay(Place::Fridge, 600, to, to)
+            .judged(RuleBook::UsTrade);
+    };
+    const double limit = fahrenheit(41);
+    EXPECT_FALSE(breaks(cooled(limit), "us_trade_cold_holding"));
+    EXPECT_FALSE(breaks(cooled(limit + 0.499), "us_trade_cold_holding"));
+    EXPECT_TRUE(breaks(cooled(limit + 0.501), "us_trade_cold_holding"));
+    // Once cold, it stays below the printed limit.
+    const auto warmed = [limit](double to) {
+        return HistoryBuilder(FoodClass::Dairy)
+            .stay(Place::Fridge, 60, limit - 1)
+            .stay(Place::Fridge, 600, to, to)
+            .judged(RuleBook::UsTrade);
+    };
+    EXPECT_FALSE(breaks(warmed(limit), "us_trade_cold_holding"));
+    EXPECT_TRUE(breaks(warmed(limit + 0.01), "us_trade_cold_holding"));
+}
+
 TEST(JudgeHistory, HowWarmTheFridgeKeepsItIsMeasuredInTheMinutesThatCountAlone)
 {
     const auto findings =
