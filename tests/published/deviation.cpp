@@ -7,8 +7,24 @@
 
 namespace suppertide::test {
 
+namespace {
+
+std::vector<SourceChecked>& checked()
+{
+    static std::vector<SourceChecked> all;
+    return all;
+}
+
+} // namespace
+
+const std::vector<SourceChecked>& sourcesChecked()
+{
+    return checked();
+}
+
 Deviation::~Deviation()
 {
+    checked().push_back({source_, rows_, worst_, worstShare_, worstRow_});
     ::testing::Test::RecordProperty(source_ + ", rows", rows_);
     ::testing::Test::RecordProperty(source_ + ", worst", fmt::format("{:.4g}", worst_));
     fmt::print("[published] {}\t{} rows\tworst {:.4g} ({:.3g} %)\t{}\n", source_, rows_, worst_,

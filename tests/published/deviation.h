@@ -3,8 +3,22 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 namespace suppertide::test {
+
+/// What was found of one source: a line of tests/published/sources.tsv.
+struct SourceChecked
+{
+    std::string source;
+    int rows = 0;
+    double worst = 0.0;      // in the unit of its row
+    double worstShare = 0.0; // of the published value
+    std::string worstRow;
+};
+
+/// Of all that have been compared so far, in the order in which they ended.
+[[nodiscard]] const std::vector<SourceChecked>& sourcesChecked();
 
 class Deviation
 {
