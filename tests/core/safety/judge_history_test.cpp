@@ -189,8 +189,8 @@ TEST(JudgeHistory, WhatNeverGetsColdInTheFridgeIsFoundAfterSixHours)
     EXPECT_EQ(rulesOf(lukewarm(361)), Rules{"us_home_cold_holding"});
 }
 
-/// In a fridge at the limit a food never quite gets there; from half a degree above it, half of what
-/// a thermometer may be out by (FDA Food Code 4-203.11), it counts as cold.
+/// In a fridge at the limit a food never quite gets there; from half a degree above it, half of
+/// what a thermometer may be out by (FDA Food Code 4-203.11), it counts as cold.
 TEST(JudgeHistory, WhatIsAlmostAsColdAsItsFridgeCountsAsCold)
 {
     const auto cooled = [](double to) {
