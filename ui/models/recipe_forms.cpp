@@ -368,7 +368,7 @@ FieldList<IngredientLine> lineForm(const LibraryState& library, const Ingredient
     return form;
 }
 
-FieldList<Step> stepForm(const Step& step, const RecipePart& part)
+FieldList<Step> stepForm(const Step& step, const RecipePart& part, const QString& batches)
 {
     FieldList<Step> form(step);
     form.line("text", tr("What is done"), &Step::text)
@@ -377,7 +377,7 @@ FieldList<Step> stepForm(const Step& step, const RecipePart& part)
     addRange(form, step.duration);
     form.choice("scaling", tr("With more portions"), &Step::scaling, scalings())
         .readable("batch", tr("Portions at once, at most"), &Step::portionsPerBatch, readFraction)
-        .help(tr("what tin, pan or blender takes; empty: all"));
+        .help(tr("whatever the kitchen has; empty: as much as fits. %1").arg(batches).trimmed());
     addAttention(form, step.attention, &Step::attention);
     std::vector<Step> others = part.steps;
     std::erase_if(others, [&step](const Step& other) { return other.id == step.id; });

@@ -10,7 +10,9 @@ namespace suppertide::ui::recipe {
 [[nodiscard]] FieldList<Recipe> recipeForm(const Recipe& recipe);
 [[nodiscard]] FieldList<IngredientLine> lineForm(const LibraryState& library,
                                                  const IngredientLine& line);
-[[nodiscard]] FieldList<Step> stepForm(const Step& step, const RecipePart& part);
+/// `batches`: a sentence on how much of it goes in at once.
+[[nodiscard]] FieldList<Step> stepForm(const Step& step, const RecipePart& part,
+                                       const QString& batches);
 [[nodiscard]] FieldList<Wait> waitForm(const Wait& wait, const RecipePart& part);
 [[nodiscard]] FieldList<KeepOption> keepForm(const KeepOption& keep);
 [[nodiscard]] FieldList<Span> spanForm(const Span& span, const RecipePart& part);

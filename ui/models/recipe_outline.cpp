@@ -3,6 +3,7 @@
 // with the same below them.
 #include "ui/models/recipe_outline.h"
 
+#include "ui/models/batch_words.h"
 #include "ui/models/recipe_forms.h"
 #include "ui/models/recipe_parts.h"
 
@@ -47,7 +48,7 @@ bool visitRow(const LibraryState& library, Recipe& recipe, const RowPath& path,
         visitor(*line, recipe::lineForm(library, *line));
     } else if (auto* step = findIn(place.part->steps, StepId{path.idOf("step")});
                step && kind == "step") {
-        visitor(*step, recipe::stepForm(*step, around));
+        visitor(*step, recipe::stepForm(*step, around, batchWords(library, recipe, *step)));
     } else if (auto* span = findIn(place.part->spans, SpanId{path.idOf("span")});
                span && kind == "span") {
         visitor(*span, recipe::spanForm(*span, around));

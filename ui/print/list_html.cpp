@@ -44,7 +44,7 @@ QString leftOf(const shopping::ShoppingLine& line, const std::optional<MeasureSy
     return left.join(u", "_s);
 }
 
-/// A row of the list on paper, with a box to tick.
+/// A line of the list on paper, with a box to tick: a table of its own, which no page's end tears.
 QString row(const shopping::ShoppingLine& line, const shopping::ShoppingList& list)
 {
     QStringList dishes;
@@ -53,8 +53,9 @@ QString row(const shopping::ShoppingLine& line, const shopping::ShoppingList& li
             dishes << plain(need.recipeName);
         }
     }
-    QString html = u"<tr><td width=\"6%\">%1</td><td width=\"34%\"><b>%2</b></td>"
-                   "<td width=\"28%\">%3</td><td width=\"12%\" align=\"right\">%4</td></tr>"_s.arg(
+    QString html = u"<table width=\"100%\" cellspacing=\"0\" cellpadding=\"2\"><tr><td "
+                   u"width=\"5%\">%1</td><td width=\"42%\"><b>%2</b></td>"
+                   "<td width=\"38%\">%3</td><td width=\"15%\" align=\"right\">%4</td></tr>"_s.arg(
                        line.isBought ? u"\u2611"_s : u"\u2610"_s, plain(line.ingredient),
                        plain(shopping::buyText(line, list.measures)),
                        line.cost ? plain(priceText(*line.cost, list.currency)) : QString());
@@ -66,7 +67,7 @@ QString row(const shopping::ShoppingLine& line, const shopping::ShoppingList& li
     for (const std::string& note : line.notes) {
         html += u"<br>"_s + plain(note);
     }
-    return html + u"</small></td></tr>"_s;
+    return html + u"</small></td></tr></table>"_s;
 }
 
 /// What is there already: to be looked for at home before the shop.
@@ -117,8 +118,7 @@ QString shoppingHtml(const shopping::ShoppingList& list)
 {
     QString html = u"<h2>%1</h2>"_s.arg(tr("Shopping for “%1”").arg(plain(list.occasion)));
     for (std::size_t trip = 0; trip < list.trips.size(); ++trip) {
-        html += u"<h3>%1</h3><table width=\"100%\" cellspacing=\"0\" cellpadding=\"2\">"_s.arg(
-            plain(shopping::tripText(list.trips[trip])));
+        html += u"<h3>%1</h3>"_s.arg(plain(shopping::tripText(list.trips[trip])));
         const std::string* section = nullptr;
         for (const shopping::ShoppingLine& line : list.lines) {
             if (line.trip != trip) {
@@ -126,12 +126,10 @@ QString shoppingHtml(const shopping::ShoppingList& list)
             }
             if (section == nullptr || *section != line.section) {
                 section = &line.section;
-                html += u"<tr><td colspan=\"4\"><i>%1</i></td></tr>"_s.arg(
-                    section->empty() ? tr("elsewhere") : plain(*section));
+                html += u"<h4>%1</h4>"_s.arg(section->empty() ? tr("elsewhere") : plain(*section));
             }
             html += row(line, list);
         }
-        html += u"</table>"_s;
     }
     html += fromHome(list) + spareOf(list);
     if (!list.sentences.empty()) {

@@ -6,6 +6,7 @@
 #include <set>
 
 #include "tests/support/demo_evening.h"
+#include "ui/models/batch_words.h"
 #include "ui/models/menu_outline.h"
 #include "ui/models/outline_items.h"
 
@@ -41,6 +42,18 @@ protected:
     FixedClock clock_{TimeZone::utc().instant(CivilTime{{2027, 6, 1}, {12, 0}})};
     MenuOutline outline_{looks_, clock_};
 };
+
+TEST_F(MenuOutlineTest, SaysHowMuchOfAStepTheKitchenTakesAtOnce)
+{
+    const Recipe& soup = *library_.recipes.at(RecipeId{"pea-and-mint-soup"});
+    const Step* blend = findIn(soup.common.steps, StepId{"blend"});
+    ASSERT_NE(blend, nullptr);
+    // A jug of 2 l half full is 1 l; the soup is 1.8 l for eight.
+    const QString words = batchWords(library_, soup, *blend);
+    EXPECT_TRUE(words.contains(QStringLiteral("4¼ portions"))) << words.toStdString();
+    EXPECT_TRUE(words.contains(QStringLiteral("2 batches"))) << words.toStdString();
+    EXPECT_TRUE(batchWords(library_, soup, soup.common.steps.front()).isEmpty());
+}
 
 TEST_F(MenuOutlineTest, OffersAnotherTinWhereTheRecipeNamesOne)
 {
