@@ -11,6 +11,24 @@ namespace {
 
 using Recipes = std::map<RecipeId, const Recipe*>;
 
+bool leaves(const Step& step, const std::string& name)
+{
+    return std::ranges::find(step.leaves, name, &ByProduct::name) != step.leaves.end();
+}
+
+/// In any variant, by any method.
+bool mayLeave(const Recipe& recipe, const std::string& name)
+{
+    const auto inPart = [&name](const RecipePart& part) {
+        return std::ranges::any_of(part.steps,
+                                   [&name](const Step& step) { return leaves(step, name); });
+    };
+    return inPart(recipe.common) || std::ranges::any_of(recipe.variants, inPart, &Variant::adds) ||
+           std::ranges::any_of(recipe.methods, [&inPart](const MethodChoice& choice) {
+               return std::ranges::any_of(choice.methods, inPart, &Method::part);
+           });
+}
+
 /// Adds up a variant with what its lines lead to; each recipe once.
 class DishContents
 {
@@ -66,6 +84,9 @@ private:
     void addByProduct(const std::string& name)
     {
         for (const auto& [id, recipe] : recipes_) {
+            if (!mayLeave(*recipe, name)) {
+                continue; // most: carrying their variants through would be for nothing
+            }
             for (const Variant& variant : recipe->variants) {
                 if (const auto resolved = resolve(*recipe, variant.id)) {
                     addLeft(resolved->part, name);
@@ -82,7 +103,7 @@ private:
     void addLeft(const RecipePart& part, const std::string& name)
     {
         for (const Step& step : part.steps) {
-            if (std::ranges::find(step.leaves, name, &ByProduct::name) != step.leaves.end()) {
+            if (leaves(step, name)) {
                 std::set<StepId> seen;
                 addTaken(part, step, seen);
             }

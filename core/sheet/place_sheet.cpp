@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/menus/place_table.h"
+#include "core/wording/diet_words.h"
 #include "core/wording/phrases.h"
 
 namespace suppertide {
@@ -13,15 +14,9 @@ constexpr const char* caution =
     "What is in a dish is taken from its recipes, and recipes can be wrong. Ask each guest, read "
     "the labels, and keep what must be free of something apart while you cook and serve.";
 
-std::string needsOf(const Guest& guest)
+std::string needsAndRisksOf(const Guest& guest)
 {
-    std::vector<std::string> needs;
-    for (const Diet diet : guest.diets) {
-        needs.emplace_back(nameOf(diet));
-    }
-    for (const Substance substance : guest.allergies) {
-        needs.push_back("no " + std::string(nameOf(substance)));
-    }
+    std::vector<std::string> needs = needsOf(guest);
     for (const RiskGroup risk : guest.risks) {
         needs.emplace_back(nameOf(risk));
     }
@@ -88,7 +83,7 @@ PlaceSheet placeSheet(const PlanInput& input)
         const Guest& guest = occasion.guests[row];
         PlaceSheetRow& next = sheet.rows.emplace_back();
         next.guest = guest.name.empty() ? guest.id.text() : guest.name;
-        next.needs = needsOf(guest);
+        next.needs = needsAndRisksOf(guest);
         for (std::size_t column = 0; column < table.columns.size(); ++column) {
             next.cells.push_back(cellOf(input, table.columns[column], table.cells[row][column]));
         }

@@ -8,6 +8,7 @@
 
 #include "core/plan/step_cautions.h"
 #include "core/sheet/sheet_parts.h"
+#include "core/wording/diet_words.h"
 #include "core/wording/phrases.h"
 
 namespace suppertide {
@@ -42,24 +43,6 @@ void addCautions(const SheetContext& context, const std::vector<SheetStep>& step
             }
         }
     }
-}
-
-/// "coeliac", "vegetarian and no almond": an allergy that a diet rules out already is not repeated.
-std::string needsOf(const Guest& guest)
-{
-    std::vector<std::string> needs;
-    std::vector<Substance> ruledOut;
-    for (const Diet diet : guest.diets) {
-        needs.emplace_back(nameOf(diet));
-        const std::vector<Substance> avoided = avoidedBy(diet);
-        ruledOut.insert(ruledOut.end(), avoided.begin(), avoided.end());
-    }
-    for (const Substance substance : guest.allergies) {
-        if (std::ranges::find(ruledOut, substance) == ruledOut.end()) {
-            needs.push_back(fmt::format("no {}", nameOf(substance)));
-        }
-    }
-    return listed(needs);
 }
 
 /// Before a course: who must not get what others get, and what they get instead.
@@ -108,7 +91,7 @@ private:
 
     [[nodiscard]] std::string sentenceFor(const Guest& guest) const
     {
-        const std::string who = fmt::format("{} ({})", guest.name, needsOf(guest));
+        const std::string who = fmt::format("{} ({})", guest.name, listed(needsOf(guest)));
         std::vector<std::string> suits;
         std::vector<std::string> harms;
         for (const Helping& helping : helpings_) {

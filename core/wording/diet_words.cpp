@@ -2,7 +2,26 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 namespace suppertide {
+
+std::vector<std::string> needsOf(const Guest& guest)
+{
+    std::vector<std::string> needs;
+    std::vector<Substance> ruledOut;
+    for (const Diet diet : guest.diets) {
+        needs.emplace_back(nameOf(diet));
+        const std::vector<Substance> avoided = avoidedBy(diet);
+        ruledOut.insert(ruledOut.end(), avoided.begin(), avoided.end());
+    }
+    for (const Substance substance : guest.allergies) {
+        if (std::ranges::find(ruledOut, substance) == ruledOut.end()) {
+            needs.push_back(fmt::format("no {}", nameOf(substance)));
+        }
+    }
+    return needs;
+}
 
 std::string dietDoubtSentence(const Guest& guest)
 {

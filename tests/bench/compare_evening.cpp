@@ -143,8 +143,8 @@ void show(const menus::Comparison& comparison)
     const auto count = [&comparison](menus::Cookable cookable) {
         return std::ranges::count(comparison.menus, cookable, &menus::ComparedMenu::cookable);
     };
-    const auto priced =
-        std::ranges::count_if(comparison.menus, [](const auto& menu) { return menu.price; });
+    const auto priced = std::ranges::count_if(
+        comparison.menus, [](const auto& menu) { return menu.price.has_value(); });
     std::cout << fmt::format("{} menus: {} can be cooked, {} cannot, {} not settled; {} priced{}\n",
                              comparison.menus.size(), count(menus::Cookable::Yes),
                              count(menus::Cookable::No), count(menus::Cookable::NotSettled), priced,

@@ -172,10 +172,9 @@ QString MenuComparison::detailOf(std::size_t menu) const
         break;
     }
     if (compared.evening && compared.evening->unsafe > 0) {
-        lines.push_back(Words::tr(
-            "Its plan breaks %n rule(s) of food safety or has an allergen at a place: see "
-            "its clashes once it is taken.",
-            nullptr, compared.evening->unsafe));
+        lines.push_back(Words::tr("Its plan breaks rules of food safety or has an allergen at a "
+                                  "place (%1): see its clashes once it is taken.")
+                            .arg(compared.evening->unsafe));
     }
     if (!compared.repeated.empty()) {
         lines.push_back(

@@ -1,4 +1,7 @@
 // The rows of the page "Menu and guests", and what can be done with each.
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
 #include "core/menus/by_product_offers.h"
 #include "core/wording/diet_words.h"
 #include "core/wording/wording.h"
@@ -16,22 +19,10 @@ QString text(const std::string& words)
     return QString::fromStdString(words);
 }
 
-QString text(std::string_view words)
+QString portionsText(const Portions& portions)
 {
-    return QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size()));
-}
-
-/// "coeliac, no tree nuts, sesame".
-QString needsOf(const Guest& guest)
-{
-    QStringList needs;
-    for (const Diet diet : guest.diets) {
-        needs << text(nameOf(diet));
-    }
-    for (const Substance substance : guest.allergies) {
-        needs << text(nameOf(substance));
-    }
-    return needs.join(QStringLiteral(", "));
+    return portions == Portions{1} ? MenuOutline::tr("1 portion")
+                                   : MenuOutline::tr("%1 portions").arg(text(fieldText(portions)));
 }
 
 /// Rows of one occasion, built in order.
@@ -54,7 +45,8 @@ public:
         heading("guests", MenuOutline::tr("Guests"),
                 QString::number(static_cast<int>(occasion_.guests.size())));
         for (const Guest& guest : occasion_.guests) {
-            add(RowPath().with("guest", guest.id.text()), 1, text(guest.name), needsOf(guest))
+            add(RowPath().with("guest", guest.id.text()), 1, text(guest.name),
+                text(fmt::format("{}", fmt::join(needsOf(guest), ", "))))
                 .fault = text(dietDoubtSentence(guest));
         }
         heading("jobs", MenuOutline::tr("House jobs"));
@@ -112,10 +104,9 @@ private:
     {
         const RowPath path = course.with("dish", dish.id.text());
         const Portions portions = portionsOf(dish);
-        OutlineRow& row = add(path, depth, text(menu::dishName(library_, dish)),
-                              portions > Portions{0}
-                                  ? MenuOutline::tr("%1 portions").arg(text(fieldText(portions)))
-                                  : MenuOutline::tr("not cooked"));
+        OutlineRow& row =
+            add(path, depth, text(menu::dishName(library_, dish)),
+                portions > Portions{0} ? portionsText(portions) : MenuOutline::tr("not cooked"));
         row.look = looks_.find(dish.id);
         if (!library_.recipes.contains(dish.recipe)) {
             row.fault = MenuOutline::tr("Its recipe is not in this library.");

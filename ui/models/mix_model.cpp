@@ -210,15 +210,37 @@ QVariant MixModel::headerData(int section, Qt::Orientation orientation, int role
     if (role == Qt::TextAlignmentRole) {
         return static_cast<int>(Qt::AlignLeft | Qt::AlignVCenter);
     }
-    if (role != Qt::DisplayRole && role != Qt::ToolTipRole) {
-        return {};
-    }
+    return role == Qt::DisplayRole   ? QVariant(rowWords(section))
+           : role == Qt::ToolTipRole ? QVariant(nameOf(section))
+                                     : QVariant();
+}
+
+/// "SOUP / Chilled soup / with egg (2)", a line each; what stands above already is left out.
+QString MixModel::rowWords(int section) const
+{
     const menus::MixRow& row = rowAt(section);
-    const QString name = row.helping && row.portions > Portions{0}
-                             ? tr("%1 (%2)").arg(nameOf(section), text(row.portions.text()))
-                             : nameOf(section);
-    const bool isHeading = role == Qt::DisplayRole && isFirst(section);
-    return isHeading ? text(columnOf(section).name).toUpper() + u"\n  "_s + name : u"  "_s + name;
+    QStringList lines;
+    if (isFirst(section)) {
+        lines << text(columnOf(section).name).toUpper();
+    }
+    if (!row.helping) {
+        lines << nameOf(section);
+        return lines.join(u'\n');
+    }
+    const HelpingWords words = helpingWords(input_, row.helping->first, row.helping->second);
+    const GivenHelping before = section == 0 ? GivenHelping{} : rowAt(section - 1).helping;
+    const bool isOtherDish = isFirst(section) || !before || before->first != row.helping->first;
+    const QString portions =
+        row.portions > Portions{0} ? u" (%1)"_s.arg(text(row.portions.text())) : QString();
+    if (words.variant.isEmpty()) {
+        lines << words.dish + portions;
+    } else {
+        if (isOtherDish) {
+            lines << words.dish;
+        }
+        lines << u"    "_s + words.variant + portions;
+    }
+    return lines.join(u'\n');
 }
 
 } // namespace suppertide::ui

@@ -68,6 +68,7 @@ private:
     [[nodiscard]] QString nameOf(int row) const;
     [[nodiscard]] QString guestOf(int guest) const;
     [[nodiscard]] bool isFirst(int row) const;
+    [[nodiscard]] QString rowWords(int section) const;
     [[nodiscard]] QString cellWords(int guest, int row) const;
 
     PlanInput input_;

@@ -189,12 +189,16 @@ QString PlaceModel::summary() const
     }
     QStringList parts;
     if (against > 0) {
-        parts.push_back(Words::tr("%n place(s) with nothing, or with what the guest must not have "
-                                  "(✕)",
-                                  nullptr, against));
+        parts.push_back(against == 1 ? Words::tr("1 place with nothing, or with what the guest "
+                                                 "must not have (✕)")
+                                     : Words::tr("%1 places with nothing, or with what the guest "
+                                                 "must not have (✕)")
+                                           .arg(against));
     }
     if (unknown > 0) {
-        parts.push_back(Words::tr("%n place(s) of which not all is known (?)", nullptr, unknown));
+        parts.push_back(unknown == 1
+                            ? Words::tr("1 place of which not all is known (?)")
+                            : Words::tr("%1 places of which not all is known (?)").arg(unknown));
     }
     return Words::tr("%1. Ask your guests, and read the labels.").arg(parts.join(u"; "_s));
 }

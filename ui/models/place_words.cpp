@@ -68,7 +68,7 @@ QString wordsOf(const Suitability& suitability)
     return words.join(u"; "_s);
 }
 
-QString helpingName(const PlanInput& input, const DishId& dishId, const VariantId& variantId)
+HelpingWords helpingWords(const PlanInput& input, const DishId& dishId, const VariantId& variantId)
 {
     for (const Course& course : input.occasion->courses) {
         const Dish* dish = findIn(course.dishes, dishId);
@@ -80,12 +80,17 @@ QString helpingName(const PlanInput& input, const DishId& dishId, const VariantI
             break;
         }
         const Variant* variant = findIn(recipe->second->variants, variantId);
-        const QString name = text(recipe->second->name);
-        return variant == nullptr || recipe->second->variants.size() == 1
-                   ? name
-                   : Words::tr("%1, %2").arg(name, text(variant->name));
+        const bool isOne = variant == nullptr || recipe->second->variants.size() == 1;
+        return {text(recipe->second->name), isOne ? QString() : text(variant->name)};
     }
-    return text(dishId.text());
+    return {text(dishId.text()), {}};
+}
+
+QString helpingName(const PlanInput& input, const DishId& dish, const VariantId& variant)
+{
+    const HelpingWords words = helpingWords(input, dish, variant);
+    return words.variant.isEmpty() ? words.dish
+                                   : Words::tr("%1, %2").arg(words.dish, words.variant);
 }
 
 QString guestName(const PlanInput& input, const GuestId& id)

@@ -19,7 +19,14 @@ namespace suppertide::ui {
 /// The same in words.
 [[nodiscard]] QString wordsOf(const Suitability& suitability);
 
-/// "Squash, vegetarian"; without the variant where there is only one.
+struct HelpingWords
+{
+    QString dish;    // "Squash"
+    QString variant; // "vegetarian"; empty where there is only one
+};
+[[nodiscard]] HelpingWords helpingWords(const PlanInput& input, const DishId& dish,
+                                        const VariantId& variant);
+/// "Squash, vegetarian".
 [[nodiscard]] QString helpingName(const PlanInput& input, const DishId& dish,
                                   const VariantId& variant);
 [[nodiscard]] QString guestName(const PlanInput& input, const GuestId& guest);

@@ -50,7 +50,7 @@ TEST_F(MenusPageTest, SaysWhatItIsForBeforeAnythingIsCompared)
 
 TEST_F(MenusPageTest, ComparesAndTakesAMenuWithTheKeyboard)
 {
-    addRoots();
+    offerRoots();
     compare();
     ASSERT_EQ(table().model()->rowCount(), 2);
     EXPECT_TRUE(note().startsWith(u"2 menus: 2 can be cooked here"_s)) << note().toStdString();
@@ -71,7 +71,7 @@ TEST_F(MenusPageTest, ComparesAndTakesAMenuWithTheKeyboard)
 
 TEST_F(MenusPageTest, GoesFromDotToDotWithArrowKeys)
 {
-    addRoots();
+    offerRoots();
     compare();
     auto& chart = part<MenuChart>(u"menuChart"_s);
     chart.setFocus(Qt::TabFocusReason);
@@ -85,7 +85,7 @@ TEST_F(MenusPageTest, GoesFromDotToDotWithArrowKeys)
 
 TEST_F(MenusPageTest, SaysWhenTheEveningHasChangedAndTakesNothingThen)
 {
-    addRoots();
+    offerRoots();
     compare();
     document_->apply(withOccasion(document_->library(),
                                   [](Occasion& occasion) {

@@ -107,7 +107,7 @@ protected:
     }
 
     /// Roots as an alternative to the gratin.
-    void addRoots()
+    void offerRoots()
     {
         document_->apply(
             withOccasion(document_->library(),

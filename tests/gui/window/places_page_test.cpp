@@ -19,7 +19,7 @@ protected:
     void SetUp() override
     {
         OpenWindow::SetUp();
-        addRoots();
+        offerRoots();
         QTest::keyClick(window_.get(), Qt::Key_T, Qt::ControlModifier | Qt::ShiftModifier);
         ASSERT_TRUE(part<QWidget>(u"placesPage"_s).isVisible());
     }

@@ -74,6 +74,37 @@ TEST_F(WaysOutInWindow, ComeBesideTheClashAndOneIsTakenAndUndone)
     EXPECT_EQ(document_->library(), before);
 }
 
+/// Ivo must not have milk, and the gratin is made with butter: the portion is made with oil. The
+/// recipe with its new variant and who gets it are one change.
+TEST_F(WaysOutInWindow, MakeAPortionWithASubstituteAndTakeItBack)
+{
+    Recipe gratin = *document_->library().recipes.at(RecipeId{"gratin"});
+    IngredientLine butter = gratin.common.lines.front();
+    butter.id = LineId{"butter"};
+    butter.ingredient = "butter";
+    butter.contains.reset();
+    gratin.common.lines.push_back(butter);
+    LibraryState next = withRecipe(document_->library(), gratin);
+    next = withOccasion(
+        next, [](Occasion& occasion) { occasion.guests[0].allergies = {Substance::Milk}; });
+    document_->apply(std::move(next), QStringLiteral("Butter"));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return clashes().size() == 1; }));
+    const LibraryState before = document_->library();
+    goToFirstClash();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return hasAWay(); }, longEnough));
+    takeFirstWay();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return clashes().isEmpty(); }));
+    const Recipe& with = *document_->library().recipes.at(RecipeId{"gratin"});
+    ASSERT_EQ(with.variants.size(), 2U);
+    EXPECT_EQ(with.variants.back().name, "plain, olive oil for butter");
+    const Dish& dish = occasion().courses.front().dishes.front();
+    ASSERT_EQ(dish.mix.size(), 2U);
+    EXPECT_EQ(dish.mix.back().variant, with.variants.back().id);
+    EXPECT_EQ(dish.mix.back().guests, std::vector<GuestId>{occasion().guests.front().id});
+    document_->undoStack().undo();
+    EXPECT_EQ(document_->library(), before);
+}
+
 TEST_F(WaysOutInWindow, LeaveWhatWasReportedOnTheNight)
 {
     addRoots();

@@ -1,7 +1,7 @@
 #include "ui/pages/menus/menus_page.h"
 
 #include <QComboBox>
-#include <QFontMetricsF>
+#include <QFontMetrics>
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QHeaderView>
@@ -14,44 +14,29 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
-#include <cmath>
-
 #include "ui/models/menu_table_model.h"
 #include "ui/pages/menus/menu_chart.h"
+#include "ui/theme/page_button.h"
 
 namespace suppertide::ui {
 
 using namespace Qt::StringLiterals;
 
-namespace {
-
-QPushButton* button(const QString& text, const QString& name, const QString& tip, QWidget* parent)
-{
-    auto* made = new QPushButton(text, parent);
-    made->setObjectName(name);
-    made->setToolTip(tip);
-    made->setStatusTip(tip);
-    made->setAccessibleDescription(tip);
-    return made;
-}
-
-} // namespace
-
 MenusPage::MenusPage(const Theme& theme, QWidget* parent)
     : QWidget(parent), theme_(theme), heading_(new QLabel(tr("Menus"), this)),
       note_(new QLabel(this)),
-      compare_(button(tr("&Compare menus"), u"compareMenus"_s,
-                      tr("Look at every menu that the courses' alternatives make"), this)),
-      stop_(button(tr("&Stop"), u"stopComparing"_s, tr("What is known so far stays"), this)),
-      fill_(button(tr("&Large"), u"menusFill"_s, tr("Fill the window with this page"), this)),
+      compare_(pageButton(tr("&Compare menus"), u"compareMenus"_s,
+                          tr("Look at every menu that the courses' alternatives make"), this)),
+      stop_(pageButton(tr("&Stop"), u"stopComparing"_s, tr("What is known so far stays"), this)),
+      fill_(pageButton(tr("&Large"), u"menusFill"_s, tr("Fill the window with this page"), this)),
       progress_(new QProgressBar(this)), acrossLabel_(new QLabel(tr("Acr&oss"), this)),
       upLabel_(new QLabel(tr("&Up"), this)), across_(new QComboBox(this)), up_(new QComboBox(this)),
       chart_(new MenuChart(theme, this)), model_(new MenuTableModel(this)),
       table_(new QTableView(this)), detail_(new QPlainTextEdit(this)),
-      take_(button(tr("&Take this menu"), u"takeMenu"_s,
-                   tr("The chosen menu becomes the evening's, laid out as it was planned; Undo "
-                      "takes it back"),
-                   this))
+      take_(pageButton(tr("&Take this menu"), u"takeMenu"_s,
+                       tr("The chosen menu becomes the evening's, laid out as it was planned; Undo "
+                          "takes it back"),
+                       this))
 {
     build();
     connectParts();
@@ -293,11 +278,8 @@ void MenusPage::setTheme(const Theme& theme)
     constexpr int between = 8; // px
     table_->verticalHeader()->setDefaultSectionSize(
         lines * QFontMetrics(theme.font(TypeRole::Label)).lineSpacing() + between);
-    constexpr double padding = 34; // px
     for (QPushButton* each : {compare_, stop_, fill_}) {
-        const QFontMetricsF bold(theme.font(TypeRole::ControlBold));
-        each->setMinimumWidth(
-            static_cast<int>(std::ceil(bold.horizontalAdvance(each->text()) + padding)));
+        keepRoomForBold(*each, theme);
     }
     chart_->setTheme(theme);
 }

@@ -32,7 +32,8 @@ void MixDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     const QRectF cell(option.rect);
     const Neutrals& neutral = theme_.neutral();
     const bool isOfDragged = drag_ && drag_->guest == index.column();
-    painter->fillRect(cell, isOfDragged ? neutral.lane : neutral.paper);
+    painter->fillRect(cell, isOfDragged ? QBrush(neutral.lane) : option.palette.base());
+    painter->fillRect(QRectF(cell.left(), cell.bottom() - 1, cell.width(), 1), neutral.rule);
     if (index.data(MixModel::isFirstRole).toBool()) {
         painter->fillRect(QRectF(cell.left(), cell.top(), cell.width(), 2), neutral.line);
     }

@@ -28,6 +28,7 @@ MixView::MixView(Document& document, const Theme& theme, QWidget* parent)
     setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
     verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     verticalHeader()->setSectionsClickable(false);
+    verticalHeader()->setTextElideMode(Qt::ElideMiddle);
     horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     horizontalHeader()->setSectionsClickable(false);
     setTheme(theme);
@@ -151,6 +152,13 @@ void MixView::keyPressEvent(QKeyEvent* event)
     } else {
         QTableView::keyPressEvent(event);
     }
+}
+
+/// Names of variants leave half of the room to the guests; what is cut off stands in their tips.
+void MixView::resizeEvent(QResizeEvent* event)
+{
+    verticalHeader()->setMaximumWidth(width() / 2);
+    QTableView::resizeEvent(event);
 }
 
 void MixView::focusOutEvent(QFocusEvent* event)

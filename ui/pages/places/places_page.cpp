@@ -20,6 +20,7 @@
 #include "ui/pages/places/mix_view.h"
 #include "ui/pages/places/place_delegate.h"
 #include "ui/print/place_pages.h"
+#include "ui/theme/page_button.h"
 
 namespace suppertide::ui {
 
@@ -28,16 +29,6 @@ using namespace Qt::StringLiterals;
 namespace {
 
 constexpr double pointsPerInch = 72;
-
-QPushButton* button(const QString& text, const QString& name, const QString& tip, QWidget* parent)
-{
-    auto* made = new QPushButton(text, parent);
-    made->setObjectName(name);
-    made->setToolTip(tip);
-    made->setStatusTip(tip);
-    made->setAccessibleDescription(tip);
-    return made;
-}
 
 std::optional<PlaceSheet> sheetOf(const LibraryState& library)
 {
@@ -55,18 +46,19 @@ PaperSize paperOf(const QComboBox& box)
 PlacesPage::PlacesPage(Document& document, Prompts& prompts, const Theme& theme, QWidget* parent)
     : QWidget(parent), document_(document), prompts_(prompts), model_(new PlaceModel(this)),
       heading_(new QLabel(tr("At table"), this)), note_(new QLabel(this)),
-      share_(button(tr("Share &out portions"), u"shareOut"_s,
-                    tr("Everybody gets what leads each course, or what suits them with the fewest "
-                       "extra steps"),
-                    this)),
-      byVariant_(button(tr("By varia&nt"), u"placesByVariant"_s,
-                        tr("A row for each variant: drag a guest's portion from one to another"),
-                        this)),
-      fill_(button(tr("&Large"), u"placesFill"_s, tr("Fill the window with this page"), this)),
-      preview_(button(tr("Print pre&view"), u"placesPreview"_s,
+      share_(
+          pageButton(tr("Share &out portions"), u"shareOut"_s,
+                     tr("Everybody gets what leads each course, or what suits them with the fewest "
+                        "extra steps"),
+                     this)),
+      byVariant_(pageButton(
+          tr("By varia&nt"), u"placesByVariant"_s,
+          tr("A row for each variant: drag a guest's portion from one to another"), this)),
+      fill_(pageButton(tr("&Large"), u"placesFill"_s, tr("Fill the window with this page"), this)),
+      preview_(pageButton(tr("Print pre&view"), u"placesPreview"_s,
+                          tr("The table of who gets what, and place cards"), this)),
+      pdf_(pageButton(tr("Save as &PDF…"), u"placesPdf"_s,
                       tr("The table of who gets what, and place cards"), this)),
-      pdf_(button(tr("Save as &PDF…"), u"placesPdf"_s,
-                  tr("The table of who gets what, and place cards"), this)),
       paper_(new QComboBox(this)), table_(new QTableView(this)),
       mix_(new MixView(document, theme, this))
 {
@@ -174,6 +166,9 @@ void PlacesPage::setTheme(const Theme& theme)
     table_->horizontalHeader()->setFont(theme.font(TypeRole::SecondaryBold));
     table_->verticalHeader()->setFont(theme.font(TypeRole::SecondaryBold));
     mix_->setTheme(theme);
+    for (QPushButton* each : {byVariant_, fill_}) {
+        keepRoomForBold(*each, theme);
+    }
 }
 
 void PlacesPage::shareOut()

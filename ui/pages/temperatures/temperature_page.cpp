@@ -3,7 +3,6 @@
 #include <QAction>
 #include <QClipboard>
 #include <QComboBox>
-#include <QFontMetricsF>
 #include <QGuiApplication>
 #include <QHBoxLayout>
 #include <QHeaderView>
@@ -18,10 +17,10 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
-#include <cmath>
 
 #include "ui/models/temperature_table.h"
 #include "ui/pages/temperatures/temperature_chart.h"
+#include "ui/theme/page_button.h"
 #include "ui/timeline/canvas.h"
 #include "ui/timeline/clash_tag.h"
 
@@ -163,11 +162,8 @@ void TemperaturePage::setTheme(const Theme& theme)
     sentences_->setFont(theme.font(TypeRole::Label));
     table_->setFont(theme.font(TypeRole::Label));
     table_->horizontalHeader()->setFont(theme.font(TypeRole::SecondaryBold));
-    constexpr double padding = 34; // px: chosen, a button's words are bold
     for (QPushButton* button : {asTable_, fill_}) {
-        const QFontMetricsF bold(theme.font(TypeRole::ControlBold));
-        button->setMinimumWidth(
-            static_cast<int>(std::ceil(bold.horizontalAdvance(button->text()) + padding)));
+        keepRoomForBold(*button, theme);
     }
     chart_->setTheme(theme);
     listed_.clear(); // the tags have other colours
