@@ -74,6 +74,11 @@ private:
         menus_.reserve(table_.size());
         for (std::size_t i = 0; i < table_.size(); ++i) {
             menus_.push_back(table_.unplanned(i));
+            int steps = 0;
+            for (const CourseMix* mix : table_.menu(i)) {
+                steps += mix->steps;
+            }
+            steps_.push_back(steps);
         }
         toDo_ =
             menus_.size() * (request_.limits.settling.size() + request_.limits.improving.size());
@@ -82,27 +87,32 @@ private:
         }
     }
 
+    [[nodiscard]] static bool isOpen(const ComparedMenu& menu, Cookable which)
+    {
+        return menu.cookable == which && !menu.isBestPlan;
+    }
+
     /// Those that are less work first: they are settled soonest.
     [[nodiscard]] std::vector<std::size_t> order(Cookable which) const
     {
         std::vector<std::size_t> open;
         for (std::size_t i = 0; i < menus_.size(); ++i) {
-            if (menus_[i].cookable == which && !menus_[i].isBestPlan) {
+            if (isOpen(menus_[i], which)) {
                 open.push_back(i);
             }
         }
-        std::ranges::stable_sort(open, {}, [this](std::size_t i) {
-            int steps = 0;
-            for (const CourseMix* mix : table_.menu(i)) {
-                steps += mix->steps;
-            }
-            return steps;
-        });
+        std::ranges::stable_sort(open, {}, [this](std::size_t i) { return steps_[i]; });
         return open;
     }
 
     void lookAtAll(Cookable which, std::int64_t steps)
     {
+        if (isOver()) {
+            isCut_ = isCut_ || std::ranges::any_of(menus_, [which](const ComparedMenu& menu) {
+                         return isOpen(menu, which);
+                     });
+            return;
+        }
         const std::vector<std::size_t> open = order(which);
         done_ += menus_.size() - open.size();
         std::atomic<std::size_t> next{0};
@@ -140,7 +150,7 @@ private:
             menu.cookable = Cookable::No;
             menu.conflict = none->conflict;
         }
-        if (request_.price && !menu.price) {
+        if (request_.price && !menu.price && !stop_.stop_requested()) {
             menu.price = request_.price(plan.input);
         }
         return menu;
@@ -198,6 +208,7 @@ private:
     std::mutex
         mutex_; // of all below; a menu is read and written by the one thread that looks at it
     std::vector<ComparedMenu> menus_;
+    std::vector<int> steps_; // that each takes
     std::size_t done_ = 0;
     std::size_t toDo_ = 0;
 };
