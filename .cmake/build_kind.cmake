@@ -26,8 +26,8 @@ elseif(SUPPERTIDE_BUILD STREQUAL "coverage")
     add_compile_options(-O0 -g --coverage)
     add_link_options(--coverage)
 elseif(SUPPERTIDE_BUILD STREQUAL "release")
-    add_compile_options(-O2)
-    # g++ 12 with -O2 sees use of the parts that a variant or an optional does not hold, and copies of
+    add_compile_options(-O3)
+    # g++ 12 with -O3 sees use of the parts that a variant or an optional does not hold, and copies of
     # 2^62 bytes in std::string::replace (GCC bug 105651).
     list(APPEND suppertide_warnings -Wno-maybe-uninitialized -Wno-restrict)
 else()

@@ -1,23 +1,20 @@
 #include "core/assign/cheapest_program.h"
 
 #include <algorithm>
-#include <cstdlib>
 #include <limits>
-#include <map>
-#include <numeric>
 #include <unordered_map>
 #include <utility>
 
+#include "core/assign/cost_to_go.h"
 #include "core/assign/oven_heat.h"
 #include "core/assign/oven_segments.h"
+#include "core/assign/setting_costs.h"
 
 namespace suppertide {
 
 namespace {
 
-constexpr int noSetting = -100'000;     // none so far; in a control: off
 constexpr std::int64_t thousand = 1000; // thousandths of a degree
-constexpr std::int64_t unbounded = std::int64_t{1} << 50;
 
 std::int64_t floorDegrees(std::int64_t milliC)
 {
@@ -37,21 +34,10 @@ enum class Phase : std::uint8_t
     Heated
 };
 
-/// The last setting may be any of these: which one it was is left open until it matters, as all
-/// that are above what a minute reaches do the same.
-struct Settings
-{
-    int lowest = noSetting;
-    int highest = noSetting;
-
-    [[nodiscard]] bool none() const { return lowest == noSetting; }
-    friend bool operator==(const Settings&, const Settings&) = default;
-};
-
 struct Moment
 {
     int minute = 0;
-    Settings last;
+    LastSettings last;
     std::int64_t milliC = 0;
     Phase phase = Phase::Left;
     bool on = false; // in the minute before
@@ -75,155 +61,6 @@ struct MomentHash
     }
 };
 
-/// What settings away from those preferred, and changes of setting, cost at least from each
-/// beginning of a stay on, whatever the temperatures. Of what being off at a beginning costs, the
-/// part that makes it dearer than being on there by any setting is left to the balance of heat,
-/// which then knows that the oven is on there.
-class SettingCosts
-{
-public:
-    SettingCosts(const Oven& oven, const std::vector<OvenStay>& stays, const OvenHeat& heat,
-                 const OvenProgramStyle& style);
-
-    /// What is left to the balance of heat, by minute.
-    [[nodiscard]] const std::map<int, std::int64_t>& offCosts() const { return offCosts_; }
-
-    /// What the setting in force (noSetting: off) in the minute costs the stays that begin in it.
-    [[nodiscard]] std::int64_t atStart(int minute, int inForce) const;
-    [[nodiscard]] std::int64_t least(int minute, const Settings& last) const;
-    /// All settings that may be of use.
-    [[nodiscard]] Settings all() const { return {lowest_, highest_}; }
-    [[nodiscard]] bool isStart(int minute) const
-    {
-        const std::size_t group = nextGroup_[static_cast<std::size_t>(minute)];
-        return group < groups_.size() && groups_[group].first == minute;
-    }
-
-private:
-    void readPreferred(const std::vector<OvenStay>& stays, const OvenHeat& heat);
-    void lookBack(std::int64_t change, bool onlyOn);
-    void shareOffCosts();
-
-    const Oven& oven_;
-    std::int64_t preferC_ = 0;
-    std::int64_t unit_ = 1; // of the costs of heat
-    int lowest_ = 0;
-    int highest_ = 0;
-    std::size_t columns_ = 0;
-    std::vector<std::pair<int, std::vector<int>>> groups_; // minute, what is preferred
-    std::vector<std::pair<int, int>> mayBe_;               // settings of use there, by group
-    std::vector<std::size_t> nextGroup_;
-    std::map<int, std::int64_t> offCosts_;
-    std::vector<std::int64_t> least_;
-};
-
-SettingCosts::SettingCosts(const Oven& oven, const std::vector<OvenStay>& stays,
-                           const OvenHeat& heat, const OvenProgramStyle& style)
-    : oven_(oven), preferC_(style.preferC),
-      unit_(std::max<std::int64_t>(1, std::gcd(style.onMinute, style.switchOn))),
-      lowest_(oven.minC), highest_(oven.maxC),
-      columns_(static_cast<std::size_t>(std::max(0, oven.maxC - oven.minC) + 2))
-{
-    readPreferred(stays, heat);
-    lookBack(style.change, true);
-    if (style.onMinute > 0) {
-        shareOffCosts();
-    }
-    lookBack(style.change, false);
-}
-
-void SettingCosts::readPreferred(const std::vector<OvenStay>& stays, const OvenHeat& heat)
-{
-    std::map<int, std::vector<int>> preferred;
-    for (const OvenStay& stay : stays) {
-        if (stay.prefer && preferC_ > 0) {
-            preferred[static_cast<int>(minuteOf(stay.during.start))].push_back(*stay.prefer);
-        }
-    }
-    groups_.assign(preferred.begin(), preferred.end());
-    for (const auto& [minute, degrees] : groups_) {
-        mayBe_.push_back(heat.mustBeOff(minute) ? std::pair(1, 0) : heat.settingsAt(minute));
-    }
-    nextGroup_.resize(static_cast<std::size_t>(heat.last()) + 1);
-    std::size_t group = 0;
-    for (std::size_t at = 0; at < nextGroup_.size(); ++at) {
-        while (group < groups_.size() && groups_[group].first < static_cast<int>(at)) {
-            ++group;
-        }
-        nextGroup_[at] = group;
-    }
-}
-
-/// `onlyOn`: off only where the oven must be.
-void SettingCosts::lookBack(std::int64_t change, bool onlyOn)
-{
-    least_.assign((groups_.size() + 1) * columns_, 0);
-    for (std::size_t g = groups_.size(); g-- > 0;) {
-        const int minute = groups_[g].first;
-        const std::int64_t* after = &least_[(g + 1) * columns_];
-        std::int64_t* here = &least_[g * columns_];
-        const auto [from, to] = mayBe_[g];
-        const auto shared = offCosts_.find(minute);
-        const std::int64_t off =
-            from <= to && onlyOn
-                ? unbounded
-                : atStart(minute, noSetting) - (shared == offCosts_.end() ? 0 : shared->second);
-        std::int64_t anySetting = unbounded;
-        std::fill_n(here, columns_, unbounded);
-        for (int degrees = from; degrees <= to; ++degrees) {
-            const auto column = static_cast<std::size_t>(degrees - lowest_);
-            here[column] = atStart(minute, degrees) + after[column];
-            anySetting = std::min(anySetting, here[column]);
-        }
-        for (std::size_t column = 0; column < columns_; ++column) {
-            const bool none = column + 1 == columns_;
-            const std::int64_t other = anySetting + (none ? 0 : change);
-            const std::int64_t fewest = std::min({off + after[column], here[column], other});
-            here[column] = fewest;
-        }
-    }
-}
-
-/// No more is left to the balance of heat than it can tell apart in reasonable time.
-void SettingCosts::shareOffCosts()
-{
-    constexpr std::int64_t mostMinutes = 40;
-    const std::int64_t allOn = least_[columns_ - 1];
-    for (std::size_t g = 0; g < groups_.size(); ++g) {
-        const int minute = groups_[g].first;
-        const std::int64_t dearer = atStart(minute, noSetting) - allOn;
-        const std::int64_t share = std::min(dearer, mostMinutes * unit_) / unit_ * unit_;
-        if (mayBe_[g].first <= mayBe_[g].second && share > 0) {
-            offCosts_.emplace(minute, share);
-        }
-    }
-}
-
-std::int64_t SettingCosts::least(int minute, const Settings& last) const
-{
-    const std::int64_t* row = &least_[nextGroup_[static_cast<std::size_t>(minute)] * columns_];
-    if (last.none()) {
-        return row[columns_ - 1];
-    }
-    const auto from = static_cast<std::size_t>(last.lowest - lowest_);
-    const auto to = static_cast<std::size_t>(last.highest - lowest_);
-    return *std::min_element(row + from, row + to + 1);
-}
-
-std::int64_t SettingCosts::atStart(int minute, int inForce) const
-{
-    const std::size_t group = nextGroup_[static_cast<std::size_t>(minute)];
-    if (group == groups_.size() || groups_[group].first != minute) {
-        return 0;
-    }
-    const int degrees = inForce == noSetting ? oven_.ambientC : inForce;
-    std::int64_t sum = 0;
-    for (const int preferred : groups_[group].second) {
-        sum += preferC_ * std::abs(std::int64_t{degrees} - preferred);
-    }
-    return sum;
-}
-
 class ProgramSearch
 {
 public:
@@ -233,6 +70,9 @@ public:
           settings_(oven, stays, heat_, style)
     {
         heat_.weigh(settings_.offCosts());
+        if (SettingLevels::suits(oven)) {
+            toGo_.emplace(oven, stays, heat_, style, below);
+        }
     }
 
     CheapestProgram run(std::int64_t effort);
@@ -243,7 +83,7 @@ private:
         Moment at;
         std::int64_t cost = 0;
         std::size_t from = 0;
-        Settings setting; // in the minute before, if it is on
+        LastSettings setting; // in the minute before, if it is on
         bool isOn = false;
         bool isAnew = false; // set anew, whatever the setting was before
         bool closed = false;
@@ -256,15 +96,23 @@ private:
     };
     [[nodiscard]] std::int64_t least(const Moment& moment) const
     {
-        return heat_.least(moment.minute, moment.milliC, moment.on, moment.phase == Phase::Heated) +
-               settings_.least(moment.minute, moment.last);
+        const std::int64_t apart =
+            heat_.least(moment.minute, moment.milliC, moment.on, moment.phase == Phase::Heated) +
+            settings_.least(moment.minute, moment.last);
+        if (!toGo_ || !toGo_->isKnown() || apart >= below_) {
+            return apart;
+        }
+        return std::max(apart, moment.last.none()
+                                   ? toGo_->least(moment.minute, moment.milliC)
+                                   : toGo_->least(moment.minute, moment.milliC, moment.last.lowest,
+                                                  moment.last.highest));
     }
     void reach(const Known& known);
     void wait(const Waiting& waiting, std::int64_t leads);
     [[nodiscard]] std::int64_t leastIfAnew(std::size_t from) const;
     void stepOff(std::size_t from);
-    void stepOn(const Known& begun, const Settings& settings);
-    void stepTo(Known known, const Settings& settings, std::int64_t milliC);
+    void stepOn(const Known& begun, const LastSettings& settings);
+    void stepTo(Known known, const LastSettings& settings, std::int64_t milliC);
     void keepOn(std::size_t from);
     void setAnew(std::size_t from);
     [[nodiscard]] Known switchedOn(std::size_t from) const;
@@ -277,6 +125,7 @@ private:
     std::int64_t below_;
     OvenHeat heat_;
     SettingCosts settings_;
+    std::optional<CostToGo> toGo_;
     std::vector<Known> known_;
     std::unordered_map<Moment, std::size_t, MomentHash> places_;
     std::vector<std::vector<Waiting>> open_; // by the least that they lead to, less `base_`
@@ -347,14 +196,14 @@ void ProgramSearch::stepOff(std::size_t from)
 }
 
 /// A minute on at any of the settings, which all lead to the same temperature.
-void ProgramSearch::stepTo(Known known, const Settings& settings, std::int64_t milliC)
+void ProgramSearch::stepTo(Known known, const LastSettings& settings, std::int64_t milliC)
 {
     const int minute = known.at.minute;
     known.at.milliC = milliC;
     if (!heat_.allows(minute + 1, milliC)) {
         return;
     }
-    const auto followAt = [&](const Settings& those, std::int64_t extra) {
+    const auto followAt = [&](const LastSettings& those, std::int64_t extra) {
         Known next = known;
         next.setting = those;
         next.at.last = style_.change == 0 ? settings_.all() : those;
@@ -370,7 +219,7 @@ void ProgramSearch::stepTo(Known known, const Settings& settings, std::int64_t m
     }
 }
 
-void ProgramSearch::stepOn(const Known& begun, const Settings& settings)
+void ProgramSearch::stepOn(const Known& begun, const LastSettings& settings)
 {
     const std::int64_t hottest = begun.at.milliC + oven_.heatMilliCPerMin;
     const std::int64_t coolest = begun.at.milliC - oven_.coolMilliCPerMin;

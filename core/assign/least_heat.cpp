@@ -2,6 +2,9 @@
 
 #include <algorithm>
 #include <cstdlib>
+#include <utility>
+
+#include "core/assign/closed_up.h"
 
 namespace suppertide {
 
@@ -31,29 +34,9 @@ LeastHeat::LeastHeat(const Oven& oven, std::int64_t most)
       toCool_(minutesFor(hottest_ - coldest_, oven.coolMilliCPerMin) + 1)
 {}
 
-/// Time in which an empty oven is as warm as the room, whatever was before, tells nothing.
-void LeastHeat::closeUp(std::vector<OvenStay>& stays) const
-{
-    std::ranges::sort(stays, {}, [](const OvenStay& stay) {
-        return std::pair{stay.during.start, stay.during.end};
-    });
-    const Minutes longest{toCool_ + toHeat_ + 1};
-    PlanTime free{};
-    Minutes earlier{0};
-    for (OvenStay& stay : stays) {
-        stay.during = Interval{stay.during.start - earlier, stay.during.end - earlier};
-        const Minutes more = stay.during.start - free - longest;
-        if (more > Minutes{0}) {
-            stay.during = Interval{stay.during.start - more, stay.during.end - more};
-            earlier += more;
-        }
-        free = std::max(free, stay.during.end);
-    }
-}
-
 std::int64_t LeastHeat::minutesOn(std::vector<OvenStay> stays)
 {
-    closeUp(stays);
+    stays = closedUp(std::move(stays), Minutes{toCool_ + toHeat_ + 1}).stays;
     std::vector<std::int64_t> key;
     key.reserve(stays.size() * 6);
     for (const OvenStay& stay : stays) {

@@ -41,7 +41,6 @@ private:
         bool on = false;
     };
     [[nodiscard]] bool isOnAtStart(const OvenStay& stay) const;
-    void closeUp(std::vector<OvenStay>& stays) const;
     void readStays(const std::vector<OvenStay>& stays);
     void lookBack();
     void stepBack(const Moment& here, const Moment& next);

@@ -53,7 +53,7 @@ void OvenHeat::weigh(const std::map<int, std::int64_t>& offCosts)
     const Levels enough{0, {least_.back()}};
     rows_.push_back({enough, enough, enough, enough});
     for (int minute = last_; minute-- > 0;) {
-        if (isAsNext(minute)) {
+        if (isAsNext(minute) && rowOf_[index(minute + 1)] == rowOf_[index(minute + 2)]) {
             rowOf_[index(minute)] = rowOf_[index(minute + 1)];
             continue;
         }
@@ -122,14 +122,12 @@ void OvenHeat::lookBack()
     }
 }
 
-/// Whether nothing distinguishes a minute from the next one, nor that from the one after.
 bool OvenHeat::isAsNext(int minute) const
 {
     const std::size_t at = index(minute);
     return minute + 2 <= last_ && staysEmpty(minute) && staysEmpty(minute + 1) &&
            least_[at] == least_[at + 1] && least_[at] == least_[at + 2] &&
-           most_[at] == most_[at + 1] && most_[at] == most_[at + 2] &&
-           rowOf_[at + 1] == rowOf_[at + 2];
+           most_[at] == most_[at + 1] && most_[at] == most_[at + 2];
 }
 
 std::pair<int, int> OvenHeat::settingsAt(int minute) const

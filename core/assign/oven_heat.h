@@ -1,6 +1,6 @@
 // OvenHeat: for stays in one oven, minute by minute, the temperatures from which all that follows
 // can be kept, and what the minutes on that it asks for cost at least, whatever the settings. A
-// step of cheapest_program.h; used by nothing else.
+// step of cheapest_program.h; used by it and its other steps.
 #pragma once
 
 #include <array>
@@ -31,6 +31,11 @@ public:
     {
         return minute + 1 < last_ && !taken_[index(minute)] && !taken_[index(minute + 1)];
     }
+    /// Temperatures that a minute may begin with, as far as what is in and what follows goes.
+    [[nodiscard]] std::int64_t leastAt(int minute) const { return least_[index(minute)]; }
+    [[nodiscard]] std::int64_t mostAt(int minute) const { return most_[index(minute)]; }
+    /// Whether nothing distinguishes a minute from the next one, nor that from the one after.
+    [[nodiscard]] bool isAsNext(int minute) const;
     [[nodiscard]] bool mustBeOff(int minute) const { return off_[index(minute)]; }
     /// Whether what is in, and what follows, can be kept from this temperature.
     [[nodiscard]] bool allows(int minute, std::int64_t milliC) const
@@ -60,7 +65,6 @@ private:
     [[nodiscard]] static std::int64_t at(const Levels& levels, std::int64_t cost);
     void readStays(const std::vector<OvenStay>& stays);
     void lookBack();
-    [[nodiscard]] bool isAsNext(int minute) const;
     [[nodiscard]] Levels before(int minute, const FourLevels& after, bool on, bool heated) const;
     [[nodiscard]] std::int64_t ifOff(int minute, std::int64_t needed, bool heated) const;
     [[nodiscard]] std::int64_t ifOn(int minute, std::int64_t needed) const;

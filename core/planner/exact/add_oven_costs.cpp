@@ -1,4 +1,6 @@
 #include <algorithm>
+#include <memory>
+#include <utility>
 
 #include "core/planner/exact/oven_cost.h"
 #include "core/planner/exact/parts.h"
@@ -21,6 +23,18 @@ PossibleStay possibleStay(const Model& model, OvenDemandIndex index, Literal ins
             demand.mode.value_or("")};
 }
 
+StartDifferences differencesOf(Model& model)
+{
+    std::vector<Variable> starts;
+    for (const OvenDemandIndex index : model.problem().ovenDemands.indices()) {
+        if (const auto& held = model.ovenStretches[index]) {
+            starts.push_back(held->from.variable);
+            starts.push_back(held->to.variable);
+        }
+    }
+    return {model.engine(), std::move(starts)};
+}
+
 } // namespace
 
 void addOvenCosts(Model& model)
@@ -30,6 +44,7 @@ void addOvenCosts(Model& model)
         return;
     }
     const OvenProgramStyle style = ovenProgramStyle(problem.costs, true);
+    model.differences = std::make_shared<const StartDifferences>(differencesOf(model));
     for (const OvenIndex oven : problem.ovens.indices()) {
         const Variable least = model.engine().newVariable(0, Model::mostOvenCost);
         const Variable likely = model.engine().newVariable(0, Model::mostOvenCost);
@@ -45,7 +60,7 @@ void addOvenCosts(Model& model)
             }
         }
         OvenCostPropagator::post(model.engine(), {problem.ovens[oven]}, style, std::move(stays),
-                                 least, Model::mostOvenCost);
+                                 model.differences, least, Model::mostOvenCost);
     }
     std::vector<PossibleStay> all;
     for (const OvenDemandIndex index : problem.ovenDemands.indices()) {
@@ -55,7 +70,8 @@ void addOvenCosts(Model& model)
     }
     model.ovensTogether = model.engine().newVariable(0, Model::mostOvenCost);
     OvenCostPropagator::post(model.engine(), {problem.ovens.begin(), problem.ovens.end()}, style,
-                             std::move(all), *model.ovensTogether, Model::mostOvenCost);
+                             std::move(all), model.differences, *model.ovensTogether,
+                             Model::mostOvenCost);
 }
 
 } // namespace suppertide::exact

@@ -7,6 +7,7 @@
 #include "core/planner/exact/branching.h"
 #include "core/planner/exact/model.h"
 #include "core/planner/exact/oven_programs.h"
+#include "core/planner/exact/oven_uses.h"
 #include "core/planner/exact/reading.h"
 
 namespace suppertide::exact {

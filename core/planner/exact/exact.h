@@ -53,12 +53,15 @@ private:
     void prove(std::int64_t conflicts);
     /// Raises the bound by what cannot be cheap together.
     void raiseBound(std::int64_t conflicts);
+    /// Learns what ovens cost in the solution found. False: one of them might be cheap, and is not.
+    bool learnFromOvens();
+    void claim(const Literals& because, Variable variable, std::int64_t cost);
     [[nodiscard]] Literals neighbourhood();
     [[nodiscard]] std::vector<bool> freedTasks();
     void noteBound();
     [[nodiscard]] bool isOver() const
     {
-        return infeasible_ || optimal_ || exhausted_ || budget_->isOver();
+        return infeasible_ || optimal_ || stuck_ || budget_->isOver();
     }
 
     const Problem* problem_;
@@ -77,10 +80,12 @@ private:
     std::int64_t unprovable_ = 0; // the model has a solution that costs no more, as far as it knows
     std::int64_t proofPercent_ = 100; // how far towards the best the next proof goes
     std::size_t freed_ = 6;           // tasks of a neighbourhood
+    std::int64_t widened_ = 0;        // levels found
     bool infeasible_ = false;
     bool optimal_ = false;
     bool guessed_ = false;   // some program of an oven was not proven the cheapest
     bool exhausted_ = false; // nothing cheaper by what programs are guessed to cost
+    bool stuck_ = false;     // nor can it be found out what they cost
 };
 
 } // namespace suppertide::exact

@@ -8,12 +8,14 @@
 #pragma once
 
 #include <map>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
 
 #include "core/planner/engine/engine.h"
 #include "core/planner/engine/linear.h"
+#include "core/planner/exact/start_differences.h"
 #include "core/problem/problem.h"
 
 namespace suppertide::exact {
@@ -108,6 +110,8 @@ public:
     IndexedVector<OvenIndex, Variable> ovenLeast;
     /// The same, but where the cheapest program is not known, the cheapest one found.
     IndexedVector<OvenIndex, Variable> ovenCost;
+    /// By how much stays in ovens are apart; absent without costs of ovens.
+    std::shared_ptr<const StartDifferences> differences;
     /// All of them, and no less than what is in any of them asks for.
     std::optional<Variable> ovensTogether;
     static constexpr Bound mostOvenCost = 10'000'000;

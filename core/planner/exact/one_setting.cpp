@@ -15,7 +15,8 @@ constexpr std::int64_t mostOn = 20'000;
 } // namespace
 
 OneSetting::OneSetting(const Oven& oven, const std::vector<PossibleStay>& stays,
-                       const OvenProgramStyle& style)
+                       const OvenProgramStyle& style,
+                       const std::shared_ptr<const StartDifferences>& differences)
     : oven_(oven), stays_(stays), style_(style)
 {
     std::set<int> ends;
@@ -31,7 +32,8 @@ OneSetting::OneSetting(const Oven& oven, const std::vector<PossibleStay>& stays,
     for (const int hottest : ends) {
         Oven capped = oven;
         capped.maxC = hottest;
-        Range range{coolest, hottest, LeastHeat(capped, mostOn), OvenOrder({capped}, stays, style)};
+        Range range{coolest, hottest, LeastHeat(capped, mostOn),
+                    OvenOrder({capped}, stays, style, differences)};
         beOnWhereItPays(range.heat, style);
         ranges_.push_back(std::move(range));
         coolest = hottest + 1;

@@ -17,7 +17,8 @@ class OneSetting
 {
 public:
     OneSetting(const Oven& oven, const std::vector<PossibleStay>& stays,
-               const OvenProgramStyle& style);
+               const OvenProgramStyle& style,
+               const std::shared_ptr<const StartDifferences>& differences);
 
     /// In whatever order stays that are surely in come, by their positions (see oven_order.h).
     /// `cost`: of the minutes on if settings are free.

@@ -5,6 +5,7 @@
 #include <memory>
 #include <utility>
 
+#include "core/assign/closed_up.h"
 #include "core/assign/oven_heat.h"
 
 namespace suppertide::exact {
@@ -12,10 +13,8 @@ namespace suppertide::exact {
 namespace {
 
 using engine::atLeast;
-using engine::atMost;
 using engine::Bound;
 using engine::Engine;
-using engine::Literal;
 using engine::Literals;
 using engine::Trail;
 using engine::View;
@@ -27,15 +26,20 @@ constexpr std::int64_t mostOn = 20'000;
 constexpr std::int64_t mostLength = 2'000;
 /// Minutes by which what is surely in has to differ from what was looked at before.
 constexpr std::int64_t fewMinutes = 12;
+/// What a look at stays in their order adds at most, or so.
+constexpr std::int64_t mostToRaise = 40;
 
 } // namespace
 
 OvenCostPropagator::OvenCostPropagator(std::vector<Oven> ovens, const OvenProgramStyle& style,
-                                       std::vector<PossibleStay> stays, engine::Variable least,
-                                       std::int64_t most)
-    : ovens_(std::move(ovens)), style_(style), stays_(std::move(stays)), least_(least), most_(most),
-      heat_(ovens_.front(), mostOn), order_(ovens_, stays_, style),
-      oneSetting_(ovens_.front(), stays_, style)
+                                       std::vector<PossibleStay> stays,
+                                       std::shared_ptr<const StartDifferences> differences,
+                                       engine::Variable least, std::int64_t most)
+    : ovens_(std::move(ovens)), style_(style), stays_(std::move(stays)),
+      differences_(std::move(differences)), least_(least), most_(most),
+      heat_(ovens_.front(), mostOn), order_(ovens_, stays_, style, differences_),
+      oneSetting_(ovens_.front(), stays_, style, differences_),
+      sequences_(ovens_.front(), style, stays_)
 {
     beOnWhereItPays(heat_, style);
     for (const Oven& oven : ovens_) {
@@ -113,6 +117,7 @@ std::int64_t OvenCostPropagator::costOfShares(const std::vector<std::size_t>& in
 
 void OvenCostPropagator::post(Engine& engine, std::vector<Oven> ovens,
                               const OvenProgramStyle& style, std::vector<PossibleStay> stays,
+                              std::shared_ptr<const StartDifferences> differences,
                               engine::Variable least, std::int64_t most)
 {
     std::vector<View> views;
@@ -121,26 +126,14 @@ void OvenCostPropagator::post(Engine& engine, std::vector<Oven> ovens,
                      {stay.from.variable.plus(), stay.from.variable.minus(),
                       stay.to.variable.plus(), stay.to.variable.minus(), stay.inside.view});
     }
+    for (const StartDifferences::Difference& difference : differences->all()) {
+        views.insert(views.end(), {difference.variable.plus(), difference.variable.minus()});
+    }
     std::sort(views.begin(), views.end());
     views.erase(std::unique(views.begin(), views.end()), views.end());
     engine.add(std::make_unique<OvenCostPropagator>(std::move(ovens), style, std::move(stays),
-                                                    least, most),
+                                                    std::move(differences), least, most),
                views);
-}
-
-/// The balance of heat takes long to find, so it is left until it can have changed much, or all is
-/// known.
-bool OvenCostPropagator::isWorthALook(const std::vector<OvenStay>& sure, bool allFixed)
-{
-    std::int64_t minutes = 0;
-    for (const OvenStay& stay : sure) {
-        minutes += stay.during.length().count();
-    }
-    if (!allFixed && std::abs(minutes - sureMinutes_) < fewMinutes) {
-        return false;
-    }
-    sureMinutes_ = minutes;
-    return true;
 }
 
 std::int64_t OvenCostPropagator::costOfHeat(const std::vector<OvenStay>& sure)
@@ -237,81 +230,118 @@ void OvenCostPropagator::note(std::vector<std::size_t> inside)
     }
 }
 
+bool OvenCostPropagator::raiseTo(Engine& engine, std::int64_t cost, const Literals& because) const
+{
+    const auto least = static_cast<Bound>(std::min(most_, cost));
+    return engine.trail().least(least_) >= least || engine.imply(atLeast(least_, least), because);
+}
+
+bool OvenCostPropagator::raiseByOrder(Engine& engine, const Literals& because)
+{
+    const Trail& trail = engine.trail();
+    const std::int64_t cost = style_.onMinute * order_.minutesOn(inside_, trail);
+    Literals why = because;
+    why.insert(why.end(), order_.because().begin(), order_.because().end());
+    if (!raiseTo(engine, cost + costOfSettings_, why)) {
+        return false;
+    }
+    if (ovens_.size() > 1 || style_.switchOn > 0) {
+        return true;
+    }
+    if (looks_ != order_.looks()) {
+        looks_ = order_.looks();
+        ofOneInOrder_ = oneSetting_.leastInOrder(inside_, trail, cost);
+    }
+    return raiseTo(engine, std::min(ofOneInOrder_, cost + costWithChange_), why);
+}
+
+/// All of them, or those that exclude each other.
+bool OvenCostPropagator::raiseBySequence(Engine& engine, const Literals& because)
+{
+    const std::int64_t below = engine.trail().most(least_) + std::int64_t{1};
+    if (below >= most_ || below - engine.trail().least(least_) > mostToRaise) {
+        return true;
+    }
+    for (const auto& positions : {inside_, order_.chosen()}) {
+        if (const auto found =
+                sequences_.least(positions, *differences_, engine.trail(), below, engine.steps())) {
+            Literals why = because;
+            why.insert(why.end(), found->because.begin(), found->because.end());
+            return raiseTo(engine, found->least, why);
+        }
+    }
+    return true;
+}
+
+/// The balance of heat takes long to find, so it is left until it can have changed much, or all is
+/// known.
+bool OvenCostPropagator::raiseByHeat(Engine& engine, const SureStays& sure, Literals because,
+                                     std::int64_t& lastMinutes)
+{
+    if (!sure.allFixed && std::abs(sure.minutes - lastMinutes) < fewMinutes) {
+        return true;
+    }
+    lastMinutes = sure.minutes;
+    because.insert(because.end(), sure.times.begin(), sure.times.end());
+    if (!raiseTo(engine, costOfHeat(sure.stays) + costOfSettings_, because)) {
+        return false;
+    }
+    because.insert(because.end(), sure.starts.begin(), sure.starts.end());
+    const std::int64_t heat = costOfHeat(sure.begun);
+    if (!raiseTo(engine, heat + costOfSettings_, because)) {
+        return false;
+    }
+    if (style_.switchOn > 0 || !sure.allFixed) {
+        return true;
+    }
+    const std::int64_t ofOne = oneSetting_.leastFor(inside_, sure.begun, heat);
+    return raiseTo(engine, std::min(ofOne, heat + costWithChange_), because);
+}
+
+/// An oven that starts warm is of use only at once.
+bool OvenCostPropagator::countsFromAnyTime() const
+{
+    return ovens_.front().startC <= ovens_.front().ambientC &&
+           std::ranges::all_of(inside_, [&](std::size_t i) {
+               return differences_->knows(stays_[inside_.front()].from, stays_[i].from) &&
+                      differences_->knows(stays_[inside_.front()].from, stays_[i].to);
+           });
+}
+
 bool OvenCostPropagator::propagate(Engine& engine)
 {
     const Trail& trail = engine.trail();
     std::vector<std::size_t> inside;
-    std::vector<OvenStay> sure;
     Literals because;
-    Literals times;
-    Literals starts;
-    std::vector<OvenStay> begun; // the same with what those prefer that are known to begin
-    bool allFixed = true;
     for (std::size_t i = 0; i < stays_.size(); ++i) {
-        const PossibleStay& stay = stays_[i];
-        if (!trail.holds(stay.inside)) {
-            continue;
-        }
-        inside.push_back(i);
-        because.push_back(stay.inside);
-        const Bound from = trail.most(stay.from);
-        const Bound to = trail.least(stay.to);
-        allFixed = allFixed && trail.least(stay.from) == from && trail.most(stay.to) == to;
-        if (from < to) {
-            sure.push_back(stay.stay);
-            sure.back().during = interval(from, to);
-            begun.push_back(sure.back());
-            sure.back().prefer.reset();
-            if (trail.least(stay.from) == from) {
-                starts.push_back(atLeast(stay.from, from));
-            } else {
-                begun.back().prefer.reset();
-            }
-            times.push_back(atMost(stay.from, from));
-            times.push_back(atLeast(stay.to, to));
+        if (trail.holds(stays_[i].inside)) {
+            inside.push_back(i);
+            because.push_back(stays_[i].inside);
         }
     }
     note(std::move(inside));
-    const auto raiseTo = [&](std::int64_t cost, const Literals& reasons) {
-        const auto least = static_cast<Bound>(std::min(most_, cost));
-        return trail.least(least_) >= least || engine.imply(atLeast(least_, least), reasons);
-    };
-    const auto raise = [&](std::int64_t cost, const Literals& reasons) {
-        return raiseTo(cost + costOfSettings_, reasons);
-    };
-    const auto raiseJointly = [&](std::int64_t cost, std::int64_t ofOne, const Literals& reasons) {
-        return raiseTo(std::min(ofOne, cost + costWithChange_), reasons);
-    };
-    if (!raise(costOfShares_, because)) {
+    if (!raiseTo(engine, costOfShares_ + costOfSettings_, because) ||
+        !raiseByOrder(engine, because)) {
         return false;
     }
-    const std::int64_t inOrder = style_.onMinute * order_.minutesOn(inside_, trail);
-    Literals why = because;
-    why.insert(why.end(), order_.because().begin(), order_.because().end());
-    if (!raise(inOrder, why)) {
-        return false;
-    }
-    if (ovens_.size() == 1 && style_.switchOn == 0) {
-        if (looks_ != order_.looks()) {
-            looks_ = order_.looks();
-            ofOneInOrder_ = oneSetting_.leastInOrder(inside_, trail, inOrder);
-        }
-        if (!raiseJointly(inOrder, ofOneInOrder_, why)) {
-            return false;
-        }
-    }
-    if (ovens_.size() > 1 || !isWorthALook(sure, allFixed)) {
+    if (ovens_.size() > 1) {
         return true;
     }
-    because.insert(because.end(), times.begin(), times.end());
-    if (!raise(costOfHeat(sure), because)) {
-        return false;
+    const bool fromAnyTime = countsFromAnyTime();
+    if (fromAnyTime) {
+        const SureStays sure =
+            sureToEachOther(stays_, inside_, *differences_, ovenForgets(ovens_.front()), trail);
+        if (!raiseByHeat(engine, sure, because, sureToEachOther_)) {
+            return false;
+        }
+        if (!raiseBySequence(engine, because)) {
+            return false;
+        }
+        if (sure.allFixed) {
+            return true;
+        }
     }
-    because.insert(because.end(), starts.begin(), starts.end());
-    const std::int64_t heat = costOfHeat(begun);
-    return raise(heat, because) &&
-           (style_.switchOn > 0 || !allFixed ||
-            raiseJointly(heat, oneSetting_.leastFor(inside_, begun, heat), because));
+    return raiseByHeat(engine, sureByTheClock(stays_, inside_, trail), because, sureByTheClock_);
 }
 
 } // namespace suppertide::exact

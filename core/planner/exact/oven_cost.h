@@ -15,6 +15,7 @@
 
 #include <cstdint>
 #include <map>
+#include <memory>
 #include <vector>
 
 #include "core/assign/least_heat.h"
@@ -22,6 +23,8 @@
 #include "core/planner/engine/engine.h"
 #include "core/planner/exact/one_setting.h"
 #include "core/planner/exact/oven_order.h"
+#include "core/planner/exact/sequence_costs.h"
+#include "core/planner/exact/sure_stays.h"
 
 namespace suppertide::exact {
 
@@ -29,15 +32,26 @@ class OvenCostPropagator : public engine::Propagator
 {
 public:
     OvenCostPropagator(std::vector<Oven> ovens, const OvenProgramStyle& style,
-                       std::vector<PossibleStay> stays, engine::Variable least, std::int64_t most);
+                       std::vector<PossibleStay> stays,
+                       std::shared_ptr<const StartDifferences> differences, engine::Variable least,
+                       std::int64_t most);
     static void post(engine::Engine& engine, std::vector<Oven> ovens, const OvenProgramStyle& style,
-                     std::vector<PossibleStay> stays, engine::Variable least, std::int64_t most);
+                     std::vector<PossibleStay> stays,
+                     std::shared_ptr<const StartDifferences> differences, engine::Variable least,
+                     std::int64_t most);
 
     bool propagate(engine::Engine& engine) override;
     [[nodiscard]] int order() const override { return 2; }
 
 private:
-    [[nodiscard]] bool isWorthALook(const std::vector<OvenStay>& sure, bool allFixed);
+    bool raiseTo(engine::Engine& engine, std::int64_t cost, const engine::Literals& because) const;
+    bool raiseByOrder(engine::Engine& engine, const engine::Literals& because);
+    /// In the order in which the stays, or some that exclude each other, are known to come.
+    bool raiseBySequence(engine::Engine& engine, const engine::Literals& because);
+    bool raiseByHeat(engine::Engine& engine, const SureStays& sure, engine::Literals because,
+                     std::int64_t& lastMinutes);
+    /// Whether what the stays ask for is the same whenever they are.
+    [[nodiscard]] bool countsFromAnyTime() const;
     [[nodiscard]] std::int64_t costOfHeat(const std::vector<OvenStay>& sure);
     /// The same where switching on costs too.
     [[nodiscard]] std::int64_t costOfSwitching(const std::vector<OvenStay>& sure);
@@ -62,6 +76,7 @@ private:
     std::vector<PossibleStay> stays_;
     std::vector<std::int64_t> whileIn_; // what each costs at least while it lasts
     std::vector<std::int64_t> before_;  // and before it, if it is the first
+    std::shared_ptr<const StartDifferences> differences_;
     engine::Variable least_;
     std::int64_t most_;
     std::map<std::vector<std::int64_t>, std::int64_t> switching_;
@@ -70,11 +85,13 @@ private:
     std::int64_t looks_ = 0;          // of the order, when last looked at for one setting
     std::int64_t ofOneInOrder_ = 0;   // what was found then
     OneSetting oneSetting_;           // of the first oven
+    SequenceCosts sequences_;         // of the first oven
     std::vector<std::size_t> inside_; // when last looked at
     std::int64_t costOfSettings_ = 0; // for those
     std::int64_t costWithChange_ = 0; // the same, of more settings than one
     std::int64_t costOfShares_ = 0;
-    std::int64_t sureMinutes_ = 0; // when last looked at
+    std::int64_t sureByTheClock_ = 0; // minutes, when last looked at
+    std::int64_t sureToEachOther_ = 0;
 };
 
 } // namespace suppertide::exact

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <limits>
+#include <utility>
 
 namespace suppertide::exact {
 
@@ -21,6 +22,13 @@ std::int64_t milli(int degrees)
     return std::int64_t{degrees} * 1000;
 }
 
+std::int64_t toCoolAndHeat(const Oven& oven)
+{
+    const std::int64_t range = milli(oven.maxC - oven.ambientC);
+    return std::max<std::int64_t>(0, range / oven.coolMilliCPerMin + range / oven.heatMilliCPerMin +
+                                         2);
+}
+
 } // namespace
 
 void beOnWhereItPays(LeastHeat& heat, const OvenProgramStyle& style)
@@ -31,10 +39,12 @@ void beOnWhereItPays(LeastHeat& heat, const OvenProgramStyle& style)
 }
 
 OvenOrder::OvenOrder(const std::vector<Oven>& ovens, const std::vector<PossibleStay>& stays,
-                     const OvenProgramStyle& style)
-    : ovens_(ovens), stays_(stays)
+                     const OvenProgramStyle& style,
+                     std::shared_ptr<const StartDifferences> differences)
+    : ovens_(ovens), stays_(stays), differences_(std::move(differences))
 {
     for (const Oven& oven : ovens_) {
+        forgets_ = std::max(forgets_, toCoolAndHeat(oven));
         shelves_ = std::max(shelves_, oven.shelves);
         heats_.emplace_back(oven, mostOn);
         beOnWhereItPays(heats_.back(), style);
@@ -82,9 +92,8 @@ std::int64_t OvenOrder::minutesBetween(std::size_t oven, std::size_t before, std
                                        std::int64_t gap)
 {
     const Oven& kind = ovens_[oven];
-    const std::int64_t toCool = milli(kind.maxC - kind.ambientC) / kind.coolMilliCPerMin +
-                                milli(kind.maxC - kind.ambientC) / kind.heatMilliCPerMin + 2;
-    const std::int64_t shown = std::clamp<std::int64_t>(gap, 0, std::max<std::int64_t>(0, toCool));
+    const std::int64_t toCool = toCoolAndHeat(kind);
+    const std::int64_t shown = std::clamp<std::int64_t>(gap, 0, toCool);
     const auto key = std::vector<std::int64_t>{
         static_cast<std::int64_t>(oven), before == none ? -1 : static_cast<std::int64_t>(before),
         static_cast<std::int64_t>(after), shown};
@@ -115,18 +124,50 @@ std::int64_t OvenOrder::leastBetween(std::size_t before, std::size_t after, std:
     return least;
 }
 
+bool OvenOrder::knowsDifferences() const
+{
+    return differences_ && std::ranges::all_of(chosen_, [&](std::size_t i) {
+               return differences_->knows(stays_[i].to, stays_[chosen_.front()].from);
+           });
+}
+
+std::int64_t OvenOrder::gap(std::size_t before, std::size_t after, const Trail& trail) const
+{
+    const engine::Term& end = stays_[before].to;
+    const engine::Term& start = stays_[after].from;
+    const bool known = differences_ && differences_->knows(end, start);
+    const Bound least =
+        known ? differences_->least(trail, end, start) : trail.least(start) - trail.most(end);
+    const Bound furthest =
+        known ? differences_->most(trail, end, start) : trail.most(start) - trail.least(end);
+    return furthest < 0 ? never : std::clamp<std::int64_t>(least, 0, forgets_);
+}
+
 void OvenOrder::readGaps(const Trail& trail)
 {
     const std::size_t count = chosen_.size();
     gaps_.assign(count * count, 0);
     for (std::size_t i = 0; i < count; ++i) {
         for (std::size_t j = 0; j < count; ++j) {
-            const PossibleStay& before = stays_[chosen_[i]];
-            const PossibleStay& after = stays_[chosen_[j]];
-            const bool cannot = trail.least(before.to) > trail.most(after.from);
-            gaps_[i * count + j] =
-                cannot ? never
-                       : std::max<std::int64_t>(0, trail.least(after.from) - trail.most(before.to));
+            gaps_[i * count + j] = i == j ? 0 : gap(chosen_[i], chosen_[j], trail);
+        }
+    }
+}
+
+void OvenOrder::explainByDifferences()
+{
+    because_.clear();
+    const std::size_t count = chosen_.size();
+    for (std::size_t i = 0; i < count; ++i) {
+        for (std::size_t j = 0; j < count; ++j) {
+            const std::int64_t gap = gaps_[i * count + j];
+            const engine::Term& end = stays_[chosen_[i]].to;
+            const engine::Term& start = stays_[chosen_[j]].from;
+            if (i != j && gap == never) {
+                differences_->sayAtMost(end, start, -1, because_);
+            } else if (i != j && gap > 0) {
+                differences_->sayAtLeast(end, start, gap, because_);
+            }
         }
     }
 }
@@ -234,7 +275,11 @@ std::int64_t OvenOrder::minutesOn(const std::vector<std::size_t>& inside, const 
         ++looks_;
         minutes_ = ovens_.size() == 1 ? ofOneOven() : ofSeveral();
     }
-    explain(trail);
+    if (knowsDifferences()) {
+        explainByDifferences();
+    } else {
+        explain(trail);
+    }
     return minutes_;
 }
 

@@ -11,12 +11,14 @@
 
 #include <cstdint>
 #include <map>
+#include <memory>
 #include <string>
 #include <vector>
 
 #include "core/assign/least_heat.h"
 #include "core/assign/oven_program.h"
 #include "core/planner/engine/engine.h"
+#include "core/planner/exact/start_differences.h"
 
 namespace suppertide::exact {
 
@@ -39,13 +41,16 @@ class OvenOrder
 {
 public:
     OvenOrder(const std::vector<Oven>& ovens, const std::vector<PossibleStay>& stays,
-              const OvenProgramStyle& style);
+              const OvenProgramStyle& style,
+              std::shared_ptr<const StartDifferences> differences = nullptr);
 
     /// Minutes on, for stays that are surely in, by their positions; and what of their times that
     /// follows from.
     [[nodiscard]] std::int64_t minutesOn(const std::vector<std::size_t>& inside,
                                          const engine::Trail& trail);
     [[nodiscard]] const engine::Literals& because() const { return because_; }
+    /// Which of them exclude each other, and have been put in order.
+    [[nodiscard]] const std::vector<std::size_t>& chosen() const { return chosen_; }
     /// Rises whenever the stays or their times differ from those asked for before.
     [[nodiscard]] std::int64_t looks() const { return looks_; }
 
@@ -61,14 +66,20 @@ private:
     [[nodiscard]] std::int64_t leastBetween(std::size_t before, std::size_t after,
                                             std::int64_t gap);
     [[nodiscard]] std::int64_t hottestAfter(std::size_t oven, std::size_t stay) const;
+    [[nodiscard]] bool knowsDifferences() const;
+    [[nodiscard]] std::int64_t gap(std::size_t before, std::size_t after,
+                                   const engine::Trail& trail) const;
     void readGaps(const engine::Trail& trail);
+    void explainByDifferences();
     void explain(const engine::Trail& trail);
     [[nodiscard]] std::int64_t ofOneOven();
     [[nodiscard]] std::int64_t ofSeveral();
 
     std::vector<Oven> ovens_;
     std::vector<PossibleStay> stays_;
-    std::int64_t shelves_ = 1; // of the largest
+    std::shared_ptr<const StartDifferences> differences_; // may be absent
+    std::int64_t shelves_ = 1;                            // of the largest
+    std::int64_t forgets_ = 0;                            // longer gaps are not told apart
     std::vector<LeastHeat> heats_;
     std::map<std::vector<std::int64_t>, std::int64_t> between_;
     std::vector<std::size_t> inside_;

@@ -1,10 +1,10 @@
 #include "core/planner/exact/oven_programs.h"
 
 #include <algorithm>
-#include <tuple>
 #include <utility>
 
 #include "core/assign/cheapest_program.h"
+#include "core/assign/closed_up.h"
 #include "core/assign/oven_program.h"
 #include "core/assign/pulsed_program.h"
 
@@ -12,17 +12,9 @@ namespace suppertide::exact {
 
 namespace {
 
-/// States that the search for a cheapest program may look at.
-constexpr std::int64_t effort = 20'000;
 /// More than any program costs.
 constexpr std::int64_t anyCost = 1'000'000'000;
 constexpr std::size_t mostRemembered = 20'000;
-
-auto rank(const OvenStay& stay)
-{
-    return std::tuple(stay.during.start, stay.during.end, stay.acceptLow, stay.acceptHigh,
-                      stay.prefer, stay.off);
-}
 
 std::vector<std::int64_t> keyOf(const std::vector<OvenStay>& stays)
 {
@@ -39,29 +31,47 @@ std::vector<std::int64_t> keyOf(const std::vector<OvenStay>& stays)
 
 } // namespace
 
-const KnownProgram& OvenPrograms::of(OvenIndex oven, std::vector<OvenStay> stays,
-                                     std::int64_t below)
+KnownProgram OvenPrograms::of(OvenIndex oven, std::vector<OvenStay> stays, std::int64_t below)
 {
-    std::sort(stays.begin(), stays.end(),
-              [](const OvenStay& a, const OvenStay& b) { return rank(a) < rank(b); });
+    // An oven that starts warm is of use only at once.
+    const Oven& kind = problem_->ovens[oven];
+    const bool fromAnyTime = kind.startC <= kind.ambientC;
+    const ClosedUp closed =
+        closedUp(std::move(stays),
+                 fromAnyTime ? Minutes{ovenForgets(kind)} : problem_->horizon - PlanTime{});
     auto& known = known_[oven];
-    std::vector<std::int64_t> key = keyOf(stays);
+    std::vector<std::int64_t> key = keyOf(closed.stays);
     auto place = known.find(key);
     if (place == known.end()) {
         if (known.size() >= mostRemembered) {
             known.clear();
         }
-        place = known.emplace(std::move(key), plain(oven, stays)).first;
+        place = known.emplace(std::move(key), plain(oven, closed.stays)).first;
     }
-    KnownProgram& result = place->second;
-    if (!result.program && result.triedBelow == 0) {
-        improve(result, oven, stays, anyCost);
+    KnownProgram& found = place->second;
+    if (!found.program && found.triedBelow == 0) {
+        improve(found, oven, closed.stays, anyCost);
     }
-    const std::int64_t asked = std::min(below, result.cost);
-    if (result.program && result.bound < asked && result.triedBelow < asked) {
-        improve(result, oven, stays, asked);
+    const std::int64_t asked = std::min(below, found.cost);
+    if (found.program && found.bound < asked &&
+        (found.triedBelow < asked || found.effort < effort_)) {
+        improve(found, oven, closed.stays, asked);
+    }
+    KnownProgram result = found;
+    if (result.program) {
+        result.program = openedUp(kind, *result.program, closed);
     }
     return result;
+}
+
+bool OvenPrograms::tryHarder()
+{
+    constexpr std::int64_t mostEffort = 2'000'000; // a state takes about 100 bytes
+    if (effort_ >= mostEffort) {
+        return false;
+    }
+    effort_ *= 8;
+    return true;
 }
 
 KnownProgram OvenPrograms::plain(OvenIndex oven, const std::vector<OvenStay>& stays) const
@@ -91,7 +101,7 @@ void OvenPrograms::improve(KnownProgram& known, OvenIndex oven, const std::vecto
                            std::int64_t below) const
 {
     CheapestProgram cheapest = cheapestProgram(
-        problem_->ovens[oven], stays, ovenProgramStyle(problem_->costs, true), below, effort);
+        problem_->ovens[oven], stays, ovenProgramStyle(problem_->costs, true), below, effort_);
     if (cheapest.program) {
         known.program = std::move(cheapest.program);
         known.cost = cheapest.cost;
@@ -99,6 +109,7 @@ void OvenPrograms::improve(KnownProgram& known, OvenIndex oven, const std::vecto
     known.isImpossible =
         cheapest.isImpossible || (!cheapest.program && below >= anyCost && cheapest.bound >= below);
     known.triedBelow = below;
+    known.effort = effort_;
     known.bound = std::max(known.bound, std::min(known.cost, cheapest.bound));
 }
 

@@ -20,6 +20,7 @@ struct KnownProgram
     std::int64_t bound = 0;             // no program costs less
     bool isImpossible = false;          // proven: no program keeps the stays
     std::int64_t triedBelow = 0;        // programs that cost less have been looked for
+    std::int64_t effort = 0;            // with so much effort
 };
 
 class OvenPrograms
@@ -29,10 +30,11 @@ public:
     explicit OvenPrograms(const Problem& problem) : problem_(&problem), known_(problem.ovens.size())
     {}
 
+    /// Looks further from now on, also for stays that it was asked for before. False: it does not.
+    bool tryHarder();
+
     /// Stays in any order. Programs that cost less than `below` are looked for further than others.
-    /// What is returned holds until the next call.
-    [[nodiscard]] const KnownProgram& of(OvenIndex oven, std::vector<OvenStay> stays,
-                                         std::int64_t below);
+    [[nodiscard]] KnownProgram of(OvenIndex oven, std::vector<OvenStay> stays, std::int64_t below);
 
 private:
     [[nodiscard]] KnownProgram plain(OvenIndex oven, const std::vector<OvenStay>& stays) const;
@@ -40,6 +42,7 @@ private:
                  std::int64_t below) const;
 
     const Problem* problem_;
+    std::int64_t effort_ = 20'000; // states that the search for a cheapest program may look at
     IndexedVector<OvenIndex, std::map<std::vector<std::int64_t>, KnownProgram>> known_;
 };
 

@@ -1,6 +1,7 @@
 #include "core/planner/exact/reading.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "core/base/contracts.h"
 #include "core/planner/quick_start/verify.h"
@@ -9,12 +10,6 @@
 namespace suppertide::exact {
 
 namespace {
-
-bool holds(const std::vector<Bound>& values, Literal literal)
-{
-    const Bound value = values[literal.variable().index];
-    return ((literal.view & 1U) == 0 ? value : -value) <= literal.bound;
-}
 
 void readUnits(const Model& model, const std::vector<Bound>& values, const Timetable& times,
                Schedule& schedule)
@@ -79,7 +74,7 @@ bool readOvens(const Model& model, const std::vector<Bound>& values, const Timet
         }
     }
     for (const OvenIndex oven : problem.ovens.indices()) {
-        const KnownProgram& best = programs.of(oven, std::move(stays[oven.value()]), limits[oven]);
+        const KnownProgram best = programs.of(oven, std::move(stays[oven.value()]), limits[oven]);
         if (!best.program) {
             return false;
         }
@@ -88,36 +83,13 @@ bool readOvens(const Model& model, const std::vector<Bound>& values, const Timet
     return true;
 }
 
-/// What an oven holds in a solution, and the literals that say so.
-struct Inside
-{
-    std::vector<OvenStay> stays;
-    Literals because;
-};
-
-Inside insideOf(const Model& model, const std::vector<Bound>& values, OvenIndex oven)
-{
-    const auto valueOf = [&](const Term& term) { return values[term.variable.index] + term.plus; };
-    Inside inside;
-    for (const OvenDemandIndex index : model.problem().ovenDemands.indices()) {
-        const auto& held = model.ovenStretches[index];
-        for (const auto& [candidate, chosen] : model.ovens[index]) {
-            if (candidate != oven || !holds(values, chosen)) {
-                continue;
-            }
-            inside.stays.push_back(ovenStay(model.problem().ovenDemands[index],
-                                            interval(valueOf(held->from), valueOf(held->to))));
-            inside.because.push_back(chosen);
-            for (const Term& term : {held->from, held->to}) {
-                inside.because.push_back(engine::atMost(term, valueOf(term)));
-                inside.because.push_back(engine::atLeast(term, valueOf(term)));
-            }
-        }
-    }
-    return inside;
-}
-
 } // namespace
+
+bool holds(const std::vector<Bound>& values, Literal literal)
+{
+    const Bound value = values[literal.variable().index];
+    return ((literal.view & 1U) == 0 ? value : -value) <= literal.bound;
+}
 
 IndexedVector<OvenIndex, std::int64_t>
 ovenLimits(const Model& model, const std::vector<Bound>& values, std::int64_t below)
@@ -201,41 +173,13 @@ std::vector<Bound> aimsOf(const Model& model, const Schedule& schedule)
             aim(chosen, schedule.ovens[demand] == oven);
         }
     }
+    if (model.differences) {
+        for (const StartDifferences::Difference& difference : model.differences->all()) {
+            aims[difference.variable.index] =
+                aims[difference.to.index] - aims[difference.from.index];
+        }
+    }
     return aims;
-}
-
-std::vector<OvenUse> ovenUses(const Model& model, const std::vector<Bound>& values,
-                              OvenPrograms& programs, std::int64_t below)
-{
-    const auto limits = ovenLimits(model, values, below);
-    std::vector<OvenUse> uses;
-    for (const OvenIndex oven : model.problem().ovens.indices()) {
-        Inside inside = insideOf(model, values, oven);
-        const KnownProgram& known = programs.of(oven, std::move(inside.stays), limits[oven]);
-        OvenUse use{oven,         std::nullopt,       known.bound,
-                    limits[oven], known.isImpossible, std::move(inside.because)};
-        if (known.program) {
-            use.cost = known.cost;
-        }
-        uses.push_back(std::move(use));
-    }
-    return uses;
-}
-
-std::vector<Literals> withoutProgram(const Model& model, const std::vector<Bound>& values,
-                                     OvenPrograms& programs)
-{
-    std::vector<Literals> clauses;
-    for (const OvenIndex oven : model.problem().ovens.indices()) {
-        Inside inside = insideOf(model, values, oven);
-        if (programs.of(oven, std::move(inside.stays), 0).isImpossible) {
-            Literals& clause = clauses.emplace_back();
-            for (const Literal literal : inside.because) {
-                clause.push_back(~literal);
-            }
-        }
-    }
-    return clauses;
 }
 
 } // namespace suppertide::exact

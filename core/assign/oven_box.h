@@ -1,0 +1,39 @@
+// OvenBox: what any program of an oven costs at least for stays whose order is known, but not how
+// far apart exactly they begin and end.
+//
+//     ├── gratin ──┤  20…45 min  ├─────── bread ───────┤
+//                                       5…30 min ├── tart ──┤
+#pragma once
+
+#include <cstdint>
+#include <vector>
+
+#include "core/assign/setting_levels.h"
+
+namespace suppertide {
+
+/// From one moment at which a stay begins or ends to the next.
+struct OvenStretch
+{
+    std::int64_t low = 0; // that all that is in accepts, in thousandths of a degree
+    std::int64_t high = 0;
+    bool off = false;           // the oven must be
+    std::vector<int> preferred; // by stays that begin with it
+    std::int64_t least = 1;     // minutes; 0 only where nothing is preferred
+    std::int64_t most = 1;
+};
+
+/// What is found, and how much had to be looked at for it.
+struct BoxCost
+{
+    std::int64_t least = 0; // no more than was asked for
+    std::int64_t work = 0;  // levels (setting_levels.h)
+};
+
+/// Stretches in order of time, at least one, the first begun by a stay; before it the oven is as
+/// cold as it starts, for as long as need be. Costs from `below` on are not told apart. 0 for an
+/// oven that does not suit (setting_levels.h).
+[[nodiscard]] BoxCost leastCostInBox(const Oven& oven, const OvenProgramStyle& style,
+                                     const std::vector<OvenStretch>& stretches, std::int64_t below);
+
+} // namespace suppertide

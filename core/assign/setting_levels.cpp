@@ -1,0 +1,371 @@
+#include "core/assign/setting_levels.h"
+
+#include <algorithm>
+#include <cstdlib>
+#include <optional>
+#include <set>
+
+namespace suppertide {
+
+namespace {
+
+std::int32_t milli(int degrees)
+{
+    return degrees * 1000;
+}
+
+std::int32_t clamped(std::int64_t milliC)
+{
+    return static_cast<std::int32_t>(
+        std::clamp<std::int64_t>(milliC, -SettingLevels::unbounded, SettingLevels::unbounded));
+}
+
+/// Of a row.
+constexpr std::int64_t mostCosts = 3'000;
+constexpr std::int64_t dear = SettingLevels::plenty;
+
+using ByDegree =
+    std::vector<std::int64_t>; // from the coolest setting on; the last one: none so far
+
+/// What the stays prefer, and changes, cost at least up to each beginning of a stay, with each
+/// setting the last in force.
+std::vector<ByDegree> leastByDegree(const Oven& oven, const std::vector<int>& preferred,
+                                    const OvenProgramStyle& style)
+{
+    const auto count = static_cast<std::size_t>(oven.maxC - oven.minC) + 1;
+    ByDegree before(count + 1, dear);
+    before.back() = 0;
+    std::vector<ByDegree> result;
+    for (const int degrees : preferred) {
+        std::int64_t any = before.back();
+        for (std::size_t i = 0; i < count; ++i) {
+            any = std::min(any, before[i] + style.change);
+        }
+        const std::int64_t off = style.preferC * std::abs(oven.ambientC - degrees);
+        ByDegree here(count + 1);
+        for (std::size_t i = 0; i <= count; ++i) {
+            here[i] = before[i] + off;
+            if (i < count) {
+                const int setting = oven.minC + static_cast<int>(i);
+                here[i] = std::min(here[i], std::min(before[i], any) +
+                                                style.preferC * std::abs(setting - degrees));
+            }
+        }
+        before = here;
+        result.push_back(std::move(here));
+    }
+    return result;
+}
+
+/// What all that is preferred, and changes, cost at least if a setting is the last in force as some
+/// stay begins, by degree.
+ByDegree leastIfInForce(const Oven& oven, const std::vector<OvenStay>& stays,
+                        const OvenProgramStyle& style)
+{
+    ByDegree least(static_cast<std::size_t>(std::max(0, oven.maxC - oven.minC)) + 1, dear);
+    std::vector<OvenStay> inOrder = stays;
+    std::ranges::stable_sort(inOrder, {}, [](const OvenStay& stay) { return stay.during.start; });
+    std::vector<int> preferred;
+    for (const OvenStay& stay : inOrder) {
+        if (stay.prefer && !stay.off && style.preferC > 0) {
+            preferred.push_back(*stay.prefer);
+        }
+    }
+    const std::vector<ByDegree> forth = leastByDegree(oven, preferred, style);
+    std::ranges::reverse(preferred);
+    const std::vector<ByDegree> back = leastByDegree(oven, preferred, style);
+    for (std::size_t i = 0; i < forth.size(); ++i) {
+        const ByDegree& after = back[forth.size() - 1 - i]; // from this stay on
+        const int degrees = preferred[forth.size() - 1 - i];
+        const std::int64_t off = style.preferC * std::abs(oven.ambientC - degrees);
+        for (std::size_t s = 0; s < least.size(); ++s) {
+            const int setting = oven.minC + static_cast<int>(s);
+            const std::int64_t here = std::min(off, style.preferC * std::abs(setting - degrees));
+            least[s] = std::min(least[s], forth[i][s] + after[s] - here);
+        }
+    }
+    return least;
+}
+
+} // namespace
+
+bool SettingLevels::suits(const Oven& oven)
+{
+    constexpr int mostC = 100'000;
+    constexpr int mostSettings = 2'000;
+    constexpr std::int64_t mostMilliC = 100'000'000; // a minute
+    const auto within = [](int degrees) { return -mostC <= degrees && degrees <= mostC; };
+    return within(oven.minC) && within(oven.maxC) && within(oven.startC) && within(oven.ambientC) &&
+           oven.minC <= oven.maxC && oven.maxC - oven.minC < mostSettings &&
+           oven.heatMilliCPerMin <= mostMilliC && oven.coolMilliCPerMin <= mostMilliC;
+}
+
+SettingLevels::SettingLevels(const Oven& oven, const std::vector<OvenStay>& stays,
+                             const OvenProgramStyle& style, std::int64_t below,
+                             std::int64_t heating)
+    : oven_(oven), style_(style),
+      coldest_(milli(std::min({oven.minC, oven.startC, oven.ambientC}))),
+      hottest_(milli(std::max({oven.maxC, oven.startC, oven.ambientC})))
+{
+    choose(stays, below - heating);
+    width_ = columns_.size() + 1;
+    for (const Column& column : columns_) {
+        hottestOf_.push_back(milli(column.hottest));
+    }
+    never_.assign(width_, unbounded);
+}
+
+/// Settings are told apart one by one where they can be in force as a stay begins, else only by
+/// what is accepted.
+void SettingLevels::choose(const std::vector<OvenStay>& stays, std::int64_t below)
+{
+    std::set<int> ends{oven_.maxC};
+    for (const OvenStay& stay : stays) {
+        ends.insert(std::clamp(stay.acceptHigh, oven_.minC, oven_.maxC));
+    }
+    const std::vector<std::int64_t> least = leastIfInForce(oven_, stays, style_);
+    int lowest = oven_.maxC; // that is preferred
+    int highest = oven_.minC;
+    for (const OvenStay& stay : stays) {
+        lowest = std::min(lowest, stay.prefer.value_or(lowest));
+        highest = std::max(highest, stay.prefer.value_or(highest));
+    }
+    for (int setting = oven_.minC; setting <= oven_.maxC; ++setting) {
+        // Between two that are preferred a column must not be near to both.
+        const bool isBetween = lowest < setting && setting < highest && setting % narrow_ == 0;
+        if (isBetween && style_.preferC > 0) {
+            ends.insert(setting);
+        }
+        if (least[static_cast<std::size_t>(setting - oven_.minC)] < below) {
+            ends.insert(std::max(setting - 1, oven_.minC));
+            ends.insert(setting);
+        }
+    }
+    int coolest = oven_.minC;
+    for (const int hottest : ends) {
+        columns_.push_back({coolest, hottest});
+        coolest = hottest + 1;
+    }
+}
+
+std::vector<std::int64_t> SettingLevels::leastUpTo(const Oven& oven,
+                                                   const std::vector<int>& preferred,
+                                                   const OvenProgramStyle& style)
+{
+    std::vector<std::int64_t> result;
+    for (const ByDegree& least : leastByDegree(oven, preferred, style)) {
+        result.push_back(*std::ranges::min_element(least));
+    }
+    return result;
+}
+
+SettingLevels::Prices SettingLevels::pricesOf(const AskedOfMinute& minute) const
+{
+    Prices prices;
+    prices.on.assign(columns_.size(), style_.onMinute);
+    for (const int preferred : minute.preferred) {
+        prices.off += style_.preferC * std::abs(oven_.ambientC - preferred);
+        for (std::size_t i = 0; i < columns_.size(); ++i) {
+            const int nearest = std::clamp(preferred, columns_[i].coolest, columns_[i].hottest);
+            prices.on[i] += style_.preferC * std::abs(nearest - preferred);
+        }
+    }
+    prices.cheapestOn = *std::ranges::min_element(prices.on);
+    prices.dearestOn = *std::ranges::max_element(prices.on);
+    return prices;
+}
+
+SettingLevels::Row SettingLevels::atEnd(std::int64_t low) const
+{
+    return {0, std::vector<Level>(width_, clamped(low))};
+}
+
+const SettingLevels::Level* SettingLevels::at(const Row& row, std::int64_t cost) const
+{
+    if (cost < row.first) {
+        return never_.data();
+    }
+    const std::int64_t last = endOf(row) - 1;
+    return &row.levels[static_cast<std::size_t>(std::min(cost, last) - row.first) * width_];
+}
+
+/// The least temperatures from which a minute on at each setting leads to those needed.
+void SettingLevels::findOn(const Minute& minute, const Row& after, std::int64_t cost,
+                           std::vector<Level>& on) const
+{
+    const Level heats = minute.heats;
+    const Level cools = minute.cools;
+    const Level ceiling = minute.ceiling;
+    const Level* needed = at(after, cost - style_.onMinute);
+    if (minute.prices) {
+        for (std::size_t i = 0; i < on.size(); ++i) {
+            on[i] = at(after, cost - minute.prices->on[i])[i];
+        }
+        needed = on.data();
+    }
+    const Level* hottest = hottestOf_.data();
+    const Level* blocked = minute.blocked;
+    Level* result = on.data();
+    const std::size_t count = on.size();
+    for (std::size_t i = 0; i < count; ++i) {
+        const Level level = needed[i] > hottest[i] ? needed[i] + cools : needed[i] - heats;
+        result[i] = needed[i] > ceiling ? unbounded : std::max(level, blocked[i]);
+    }
+}
+
+SettingLevels::Row SettingLevels::before(const AskedOfMinute& asked, const Row& after,
+                                         std::int64_t below) const
+{
+    if (after.levels.empty()) {
+        return {};
+    }
+    std::optional<Prices> prices;
+    if (!asked.preferred.empty()) {
+        prices = pricesOf(asked);
+    }
+    const bool risesTooFar = asked.low + oven_.heatMilliCPerMin > asked.highNext;
+    std::vector<Level> blocked(columns_.size(), -unbounded);
+    for (std::size_t i = 0; risesTooFar && i < columns_.size(); ++i) {
+        blocked[i] = milli(columns_[i].coolest) > asked.highNext ? unbounded : -unbounded;
+    }
+    const Minute minute{clamped(asked.low),
+                        std::min(clamped(asked.high), hottest_),
+                        clamped(asked.highNext),
+                        static_cast<Level>(oven_.heatMilliCPerMin),
+                        static_cast<Level>(oven_.coolMilliCPerMin),
+                        blocked.data(),
+                        prices ? &*prices : nullptr};
+    const std::int64_t offPrice = prices ? prices->off : 0;
+    const std::int64_t cheapestOn = prices ? prices->cheapestOn : style_.onMinute;
+    const std::int64_t dearestOn = prices ? prices->dearestOn : style_.onMinute;
+    const std::int64_t first = after.first + std::min(offPrice, cheapestOn);
+    const std::int64_t end =
+        std::min(below, endOf(after) + std::max(offPrice, dearestOn + style_.change));
+    Row result{below, {}};
+    result.levels.reserve(after.levels.size() + width_);
+    std::vector<Level> on(columns_.size(), unbounded);
+    std::vector<Level> any; // by cost from `first` on, at any setting, a change not counted
+    for (std::int64_t cost = first; cost < end; ++cost) {
+        if (cost - first >= mostCosts) {
+            return {};
+        }
+        if (!asked.off) {
+            findOn(minute, after, cost, on);
+        }
+        any.push_back(*std::ranges::min_element(on));
+        const std::int64_t paid = cost - style_.change - first;
+        const Level changed = paid >= 0 ? any[static_cast<std::size_t>(paid)] : unbounded;
+        const std::size_t size = result.levels.size();
+        result.levels.resize(size + width_);
+        const auto [best, worst] =
+            fill(minute, at(after, cost - offPrice), on, changed, any.back(), &result.levels[size]);
+        if (best == unbounded && size == 0) {
+            result.levels.clear();
+            continue;
+        }
+        result.first = std::min(result.first, cost);
+        if (worst == minute.low || worst == -unbounded) { // more does no more
+            break;
+        }
+    }
+    if (result.levels.empty()) {
+        result.levels = never_;
+    }
+    work_ += static_cast<std::int64_t>(result.levels.size());
+    return result;
+}
+
+/// The best and the worst of the levels that a cost makes do.
+std::pair<SettingLevels::Level, SettingLevels::Level>
+SettingLevels::fill(const Minute& minute, const Level* off, const std::vector<Level>& on,
+                    Level changed, Level any, Level* here) const
+{
+    const Level ambient = milli(oven_.ambientC);
+    const Level coldest = coldest_;
+    const Level* kept = on.data();
+    Level best = unbounded;
+    Level worst = -unbounded;
+    const auto level = [&](Level needed, Level ifOn) {
+        const Level cooled = needed > ambient ? needed + minute.cools : -unbounded;
+        const Level ifOff = needed > minute.ceiling ? unbounded : cooled;
+        const Level both = std::max(minute.low, std::min(ifOff, ifOn));
+        const Level warm = both <= coldest ? -unbounded : both;
+        return both > minute.high ? unbounded : warm;
+    };
+    const std::size_t count = on.size();
+    for (std::size_t i = 0; i < count; ++i) {
+        const Level found = level(off[i], std::min(kept[i], changed));
+        here[i] = found;
+        best = std::min(best, found);
+        worst = std::max(worst, found);
+    }
+    here[count] = level(off[count], any);
+    return {std::min(best, here[count]), std::max(worst, here[count])};
+}
+
+void SettingLevels::narrow(Row& row, std::int64_t low, std::int64_t high)
+{
+    for (Level& level : row.levels) {
+        level = std::max(level, clamped(low));
+        level = level > clamped(high) ? unbounded : level;
+    }
+}
+
+void SettingLevels::takeBetter(Row& row, const Row& other) const
+{
+    if (row.levels.empty() || other.levels.empty()) {
+        row = {};
+        return;
+    }
+    Row result{std::min(row.first, other.first), {}};
+    const std::int64_t end = std::max(endOf(row), endOf(other));
+    result.levels.resize(static_cast<std::size_t>(end - result.first) * width_);
+    Level* place = result.levels.data();
+    for (std::int64_t cost = result.first; cost < end; ++cost) {
+        const Level* one = at(row, cost);
+        const Level* two = at(other, cost);
+        for (std::size_t i = 0; i < width_; ++i) {
+            place[i] = std::min(one[i], two[i]);
+        }
+        place += width_;
+    }
+    work_ += static_cast<std::int64_t>(result.levels.size()) / 4;
+    row = std::move(result);
+}
+
+std::int64_t SettingLevels::find(const Row& row, std::int64_t milliC, std::size_t from,
+                                 std::size_t to) const
+{
+    if (row.levels.empty()) {
+        return 0;
+    }
+    const std::int64_t end = endOf(row);
+    for (std::int64_t cost = row.first; cost < end; ++cost) {
+        const Level* levels = at(row, cost);
+        for (std::size_t i = from; i <= to; ++i) {
+            if (levels[i] <= milliC) {
+                return cost;
+            }
+        }
+    }
+    return plenty;
+}
+
+std::size_t SettingLevels::columnOf(int setting) const
+{
+    const auto place = std::ranges::lower_bound(columns_, setting, {}, &Column::hottest);
+    return std::min(static_cast<std::size_t>(place - columns_.begin()), columns_.size() - 1);
+}
+
+std::int64_t SettingLevels::least(const Row& row, std::int64_t milliC, int lowest,
+                                  int highest) const
+{
+    return find(row, milliC, columnOf(lowest), columnOf(highest));
+}
+
+std::int64_t SettingLevels::least(const Row& row, std::int64_t milliC) const
+{
+    return find(row, milliC, columns_.size(), columns_.size());
+}
+
+} // namespace suppertide

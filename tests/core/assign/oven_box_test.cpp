@@ -1,0 +1,128 @@
+#include <gtest/gtest.h>
+
+#include "core/assign/cheapest_program.h"
+#include "core/assign/oven_box.h"
+#include "tests/core/assign/small_ovens.h"
+
+namespace suppertide {
+
+namespace {
+
+using test::forEachSeed;
+using test::Random;
+
+constexpr std::int64_t plenty = 1'000'000;
+constexpr std::int64_t below = 200;
+
+Oven anyOven(Random& random)
+{
+    Oven oven;
+    oven.shelves = 2;
+    oven.minC = 50;
+    oven.maxC = 110;
+    oven.startC = oven.ambientC = 20;
+    oven.heatMilliCPerMin = random.between(4'000, 15'000);
+    oven.coolMilliCPerMin = random.between(2'000, 8'000);
+    return oven;
+}
+
+OvenProgramStyle anyStyle(Random& random)
+{
+    OvenProgramStyle style;
+    style.onMinute = random.between(1, 2);
+    style.change = random.between(0, 10);
+    style.preferC = random.between(0, 2);
+    return style;
+}
+
+/// Stays one after another, with an empty stretch between each two.
+struct Row
+{
+    std::vector<OvenStay> stays; // times to be filled in
+    std::vector<OvenStretch> box;
+};
+
+Row anyRow(Random& random)
+{
+    Row row;
+    const std::int64_t count = random.between(1, 3);
+    for (std::int64_t i = 0; i < count; ++i) {
+        OvenStay stay;
+        stay.acceptLow = static_cast<int>(random.between(60, 95));
+        stay.acceptHigh = stay.acceptLow + static_cast<int>(random.between(2, 15));
+        if (random.oneIn(2)) {
+            stay.prefer = static_cast<int>(random.between(stay.acceptLow, stay.acceptHigh));
+        }
+        OvenStretch in{stay.acceptLow * 1000, stay.acceptHigh * 1000, false, {}, 0, 0};
+        in.least = random.between(1, 12);
+        in.most = in.least + (random.oneIn(2) ? random.between(0, 6) : 0);
+        if (stay.prefer) {
+            in.preferred.push_back(*stay.prefer);
+        }
+        if (i > 0) {
+            OvenStretch empty{-SettingLevels::unbounded, SettingLevels::unbounded, false, {}, 0, 0};
+            empty.least = random.between(0, 15);
+            empty.most = empty.least + random.between(0, 10);
+            row.box.push_back(empty);
+        }
+        row.stays.push_back(stay);
+        row.box.push_back(in);
+    }
+    return row;
+}
+
+/// Lengths within the box; the box of just these too.
+std::vector<OvenStay> placed(const Row& row, std::int64_t from, Random& random,
+                             std::vector<OvenStretch>& exact)
+{
+    std::vector<OvenStay> stays = row.stays;
+    exact = row.box;
+    std::int64_t at = from;
+    for (std::size_t i = 0; i < exact.size(); ++i) {
+        const std::int64_t length = random.between(exact[i].least, exact[i].most);
+        exact[i].least = exact[i].most = length;
+        if (i % 2 == 0) {
+            stays[i / 2].during = interval(at, at + length);
+        }
+        at += length;
+    }
+    return stays;
+}
+
+TEST(OvenBox, CostsNoMoreThanAnythingInIt)
+{
+    int compared = 0;
+    int met = 0;
+    int same = 0;
+    forEachSeed(120, [&](Random& random) {
+        const Oven oven = anyOven(random);
+        const OvenProgramStyle style = anyStyle(random);
+        const Row row = anyRow(random);
+        const BoxCost least = leastCostInBox(oven, style, row.box, below);
+        for (int tries = 0; tries < 6; ++tries) {
+            std::vector<OvenStretch> exact;
+            const auto stays = placed(row, random.between(20, 120), random, exact);
+            const CheapestProgram best = cheapestProgram(oven, stays, style, plenty, plenty);
+            if (!best.program || best.cost >= below) {
+                continue;
+            }
+            ++compared;
+            EXPECT_LE(least.least, best.cost);
+            const std::int64_t ofThese = leastCostInBox(oven, style, exact, below).least;
+            EXPECT_LE(least.least, ofThese);
+            EXPECT_LE(ofThese, best.cost);
+            met += ofThese == best.cost ? 1 : 0;
+            // Asked for less, it looks less closely, and mostly finds the same.
+            const std::int64_t justSo = leastCostInBox(oven, style, exact, ofThese).least;
+            EXPECT_LE(justSo, ofThese);
+            same += justSo == ofThese ? 1 : 0;
+        }
+    });
+    EXPECT_GT(compared, 300);
+    EXPECT_GT(same, compared * 9 / 10);
+    EXPECT_GT(met, compared * 8 / 10); // mostly it is exactly what the cheapest program costs
+}
+
+} // namespace
+
+} // namespace suppertide

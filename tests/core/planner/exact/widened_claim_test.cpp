@@ -1,0 +1,220 @@
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+#include "core/assign/cheapest_program.h"
+#include "core/planner/exact/sure_stays.h"
+#include "core/planner/exact/widened_claim.h"
+#include "tests/support/for_each_seed.h"
+
+namespace suppertide {
+
+namespace {
+
+using engine::Bound;
+using engine::Engine;
+using engine::Literal;
+using exact::HeldStay;
+using exact::PossibleStay;
+using exact::StartDifferences;
+using test::forEachSeed;
+using test::Random;
+
+constexpr std::int64_t plenty = 1'000'000;
+
+Oven anyOven(Random& random)
+{
+    Oven oven;
+    oven.shelves = 3;
+    oven.minC = 50;
+    oven.maxC = 120;
+    oven.startC = oven.ambientC = 20;
+    oven.heatMilliCPerMin = random.between(5'000, 15'000);
+    oven.coolMilliCPerMin = random.between(3'000, 8'000);
+    return oven;
+}
+
+/// Up to three stays, each with a start of its own that may be anywhere.
+struct Case
+{
+    Engine engine;
+    std::vector<engine::Variable> starts;
+    std::vector<HeldStay> held;
+    StartDifferences differences;
+};
+
+constexpr Bound earliest = 60;
+constexpr Bound latest = 160;
+
+void fill(Case& made, Random& random)
+{
+    for (std::int64_t i = random.between(1, 3); i > 0; --i) {
+        const engine::Variable start = made.engine.newVariable(earliest, latest);
+        const std::int64_t length = random.between(4, 20);
+        HeldStay one;
+        one.from = {start, 0};
+        one.to = {start, static_cast<Bound>(length)};
+        const std::int64_t at = random.between(earliest, latest);
+        one.stay.during = interval(at, at + length);
+        one.stay.acceptLow = static_cast<int>(random.between(7, 9)) * 10;
+        one.stay.acceptHigh = one.stay.acceptLow + 15;
+        if (random.oneIn(2)) {
+            one.stay.prefer = one.stay.acceptLow + 8;
+        }
+        made.starts.push_back(start);
+        made.held.push_back(one);
+    }
+    made.differences = StartDifferences(made.engine, made.starts);
+    ASSERT_TRUE(made.engine.propagate());
+}
+
+/// Whether a literal on a difference (or a start) holds with these starts.
+bool holdsWith(const Case& made, const std::vector<Bound>& starts, const Literal& literal)
+{
+    Bound value = 0;
+    for (std::size_t i = 0; i < starts.size(); ++i) {
+        value = literal.variable() == made.starts[i] ? starts[i] : value;
+    }
+    for (const StartDifferences::Difference& difference : made.differences.all()) {
+        if (literal.variable() == difference.variable) {
+            const auto at = [&](engine::Variable variable) {
+                return starts[static_cast<std::size_t>(std::ranges::find(made.starts, variable) -
+                                                       made.starts.begin())];
+            };
+            value = at(difference.to) - at(difference.from);
+        }
+    }
+    return ((literal.view & 1U) == 0 ? value : -value) <= literal.bound;
+}
+
+std::vector<OvenStay> staysAt(const Case& made, const std::vector<Bound>& starts)
+{
+    std::vector<OvenStay> stays;
+    for (std::size_t i = 0; i < starts.size(); ++i) {
+        stays.push_back(made.held[i].stay);
+        const std::int64_t length = stays.back().during.length().count();
+        stays.back().during = interval(starts[i], starts[i] + length);
+    }
+    return stays;
+}
+
+TEST(WidenedClaim, HoldsWhereverItSaysSo)
+{
+    int claims = 0;
+    int others = 0;
+    forEachSeed(120, [&](Random& random) {
+        const Oven oven = anyOven(random);
+        Case made;
+        fill(made, random);
+        OvenProgramStyle style;
+        style.onMinute = 1;
+        style.change = random.between(0, 8);
+        style.preferC = random.between(0, 2);
+        std::vector<Bound> own;
+        for (const HeldStay& one : made.held) {
+            own.push_back(static_cast<Bound>(minuteOf(one.stay.during.start)));
+        }
+        const CheapestProgram best =
+            cheapestProgram(oven, staysAt(made, own), style, plenty, plenty);
+        if (!best.program) {
+            return;
+        }
+        const auto claim = exact::widenedClaim(oven, style, made.held, made.differences,
+                                               made.engine.trail(), best.cost);
+        if (!claim.because) {
+            return;
+        }
+        ++claims;
+        const auto holds = [&](const std::vector<Bound>& starts) {
+            return std::ranges::all_of(*claim.because, [&](const Literal& literal) {
+                return holdsWith(made, starts, literal);
+            });
+        };
+        EXPECT_TRUE(holds(own));
+        for (int tries = 0; tries < 40; ++tries) {
+            std::vector<Bound> starts = own;
+            const auto shift = static_cast<Bound>(random.between(-10, 10));
+            for (Bound& start : starts) {
+                const auto more = static_cast<Bound>(random.between(-6, 6));
+                start = std::clamp(start + shift + (random.oneIn(2) ? more : 0), earliest, latest);
+            }
+            if (!holds(starts)) {
+                continue;
+            }
+            others += starts != own ? 1 : 0;
+            const CheapestProgram there =
+                cheapestProgram(oven, staysAt(made, starts), style, plenty, plenty);
+            if (there.program) {
+                EXPECT_GE(there.cost, best.cost);
+            }
+        }
+    });
+    EXPECT_GT(claims, 50);
+    EXPECT_GT(others, 200);
+}
+
+TEST(StartDifferences, SayHowFarApart)
+{
+    Engine engine;
+    const engine::Variable a = engine.newVariable(0, 100);
+    const engine::Variable b = engine.newVariable(10, 50);
+    const StartDifferences differences(engine, {b, a, b});
+    ASSERT_TRUE(engine.propagate());
+    const engine::Term from{a, 5};
+    const engine::Term to{b, 20};
+    ASSERT_TRUE(differences.knows(from, to));
+    EXPECT_EQ(differences.least(engine.trail(), from, to), 10 + 20 - 100 - 5);
+    EXPECT_EQ(differences.most(engine.trail(), from, to), 50 + 20 - 0 - 5);
+    EXPECT_EQ(differences.least(engine.trail(), to, from), -65);
+    engine::Literals literals;
+    differences.sayAtLeast(from, to, 40, literals);
+    differences.sayAtMost(to, from, 7, literals); // the same turned round
+    ASSERT_EQ(literals.size(), 2U);
+    engine.decide(literals[0]);
+    ASSERT_TRUE(engine.propagate());
+    EXPECT_EQ(differences.least(engine.trail(), from, to), 40);
+    EXPECT_TRUE(engine.trail().holds(literals[1]));
+    EXPECT_EQ(engine.trail().most(a), 50 + 20 - 5 - 40);
+    literals.clear();
+    differences.sayAtLeast(from, {a, 9}, 4, literals); // a constant
+    EXPECT_TRUE(literals.empty());
+}
+
+TEST(SureStays, AreTheSameToEachOtherWheneverTheyCome)
+{
+    Engine engine;
+    std::vector<PossibleStay> stays;
+    std::vector<engine::Variable> starts;
+    for (int i = 0; i < 2; ++i) {
+        PossibleStay stay;
+        starts.push_back(engine.newVariable(0, 1000));
+        stay.from = {starts.back(), 0};
+        stay.to = {starts.back(), 30};
+        stay.length = 30;
+        stays.push_back(stay);
+    }
+    const StartDifferences differences(engine, starts);
+    ASSERT_TRUE(engine.propagate());
+    engine::Literals literals;
+    differences.sayAtLeast(stays[0].from, stays[1].from, 10, literals);
+    differences.sayAtMost(stays[0].from, stays[1].from, 16, literals);
+    for (const Literal& literal : literals) {
+        engine.decide(literal);
+        ASSERT_TRUE(engine.propagate());
+    }
+    const auto clock = exact::sureByTheClock(stays, {0, 1}, engine.trail());
+    EXPECT_TRUE(clock.stays.empty());
+    const auto sure = exact::sureToEachOther(stays, {0, 1}, differences, 100, engine.trail());
+    ASSERT_EQ(sure.stays.size(), 2U);
+    EXPECT_FALSE(sure.allFixed);
+    EXPECT_EQ(sure.minutes, 30 + 30 - 6);
+    EXPECT_EQ(sure.stays[1].during.start - sure.stays[0].during.start, Minutes{16});
+    EXPECT_EQ(sure.stays[1].during.end - sure.stays[0].during.start, Minutes{40});
+    for (const Literal& literal : sure.times) {
+        EXPECT_TRUE(engine.trail().holds(literal));
+    }
+}
+
+} // namespace
+
+} // namespace suppertide
