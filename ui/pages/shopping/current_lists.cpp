@@ -49,10 +49,9 @@ void CurrentLists::look(const PlanPtr& plan)
 
 void CurrentLists::awaitPlan()
 {
-    if (!isAwaiting_) {
-        isAwaiting_ = true;
-        Q_EMIT changed();
-    }
+    isAwaiting_ = true;
+    showTicks(); // what has changed may be one
+    Q_EMIT changed();
 }
 
 void CurrentLists::take(const EveningListsPtr& lists)
