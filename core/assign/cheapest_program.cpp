@@ -70,7 +70,8 @@ public:
           settings_(oven, stays, heat_, style)
     {
         heat_.weigh(settings_.offCosts());
-        if (SettingLevels::suits(oven)) {
+        // Of what switching on costs it knows nothing, and takes long where minutes are many.
+        if (SettingLevels::suits(oven) && style.switchOn == 0) {
             toGo_.emplace(oven, stays, heat_, style, below);
         }
     }

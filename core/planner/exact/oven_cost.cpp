@@ -334,7 +334,8 @@ bool OvenCostPropagator::propagate(Engine& engine)
         if (!raiseByHeat(engine, sure, because, sureToEachOther_)) {
             return false;
         }
-        if (!raiseBySequence(engine, because)) {
+        // Of what switching on costs a sequence knows nothing.
+        if (style_.switchOn == 0 && !raiseBySequence(engine, because)) {
             return false;
         }
         if (sure.allFixed) {
