@@ -41,7 +41,8 @@ public:
     [[nodiscard]] const std::vector<Difference>& all() const { return all_; }
 
 private:
-    static constexpr std::size_t most_ = 20;
+    /// With more of them they cost the search more than they save.
+    static constexpr std::size_t most_ = 8;
 
     /// Whether the variable is of to − from; else it is of from − to.
     [[nodiscard]] bool isForward(const engine::Term& from, const engine::Term& to) const
