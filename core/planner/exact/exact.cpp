@@ -14,6 +14,7 @@ namespace {
 
 /// One step of the quick start is worth about so many of the engine.
 constexpr std::int64_t stepsPerStep = 16;
+constexpr std::int64_t stepsToTryHarder = 20'000;
 constexpr std::int64_t firstSlice = 400; // conflicts
 constexpr std::int64_t longestSlice = 1'000'000'000;
 constexpr std::int64_t around = 200; // conflicts in a neighbourhood
@@ -103,7 +104,7 @@ void ExactSearch::read()
     }
     // Only what is still guessed stands in the way of a proof then.
     while (!learnFromOvens() && exhausted_ && !stuck_) {
-        stuck_ = !programs_.tryHarder();
+        stuck_ = !programs_.tryHarder() || !budget_->spend(stepsToTryHarder);
     }
 }
 
@@ -161,6 +162,7 @@ void ExactSearch::sweep(std::int64_t conflicts, bool byActivity)
     } else if (end == End::Infeasible) {
         exhausted_ = true;
         optimal_ = optimal_ || !guessed_;
+        stuck_ = !programs_.canTryHarder();
     }
 }
 

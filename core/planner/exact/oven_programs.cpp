@@ -15,6 +15,8 @@ namespace {
 /// More than any program costs.
 constexpr std::int64_t anyCost = 1'000'000'000;
 constexpr std::size_t mostRemembered = 20'000;
+/// States; a state takes about 100 bytes, and a microsecond or two.
+constexpr std::int64_t mostEffort = 160'000;
 
 std::vector<std::int64_t> keyOf(const std::vector<OvenStay>& stays)
 {
@@ -64,14 +66,17 @@ KnownProgram OvenPrograms::of(OvenIndex oven, std::vector<OvenStay> stays, std::
     return result;
 }
 
+/// Where switching on costs, more effort hardly ever finds more.
+bool OvenPrograms::canTryHarder() const
+{
+    return effort_ < mostEffort && problem_->costs.ovenSwitchOn == 0;
+}
+
 bool OvenPrograms::tryHarder()
 {
-    constexpr std::int64_t mostEffort = 2'000'000; // a state takes about 100 bytes
-    if (effort_ >= mostEffort) {
-        return false;
-    }
-    effort_ *= 8;
-    return true;
+    const bool can = canTryHarder();
+    effort_ = can ? mostEffort : effort_;
+    return can;
 }
 
 KnownProgram OvenPrograms::plain(OvenIndex oven, const std::vector<OvenStay>& stays) const

@@ -32,6 +32,7 @@ public:
 
     /// Looks further from now on, also for stays that it was asked for before. False: it does not.
     bool tryHarder();
+    [[nodiscard]] bool canTryHarder() const;
 
     /// Stays in any order. Programs that cost less than `below` are looked for further than others.
     [[nodiscard]] KnownProgram of(OvenIndex oven, std::vector<OvenStay> stays, std::int64_t below);
