@@ -10,9 +10,9 @@
 namespace suppertide::shopping {
 
 /// For an evening: what there is to pay for all that has a price, in hundredths of the larder's
-/// currency; absent if nothing has one. What is ticked counts as still to buy. Keeps what it has
-/// worked out for an ingredient, so that evenings that ask for the same of it share that. May be
-/// called from several threads at once.
+/// currency; absent if nothing has one. What is ticked counts as still to buy. Each evening's
+/// list is made anew: that takes a few hundredths of what planning it does. May be called from
+/// several threads at once.
 [[nodiscard]] std::function<std::optional<std::int64_t>(const PlanInput&)>
 priceOfMenus(const Larder& larder);
 
