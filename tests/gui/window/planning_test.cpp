@@ -118,6 +118,7 @@ TEST_F(PlanningInWindow, ShowsAsManyFiguresAsThereIsRoomFor)
         cell.offered = cell.now;
     }
     strip().show(content);
+    strip().resize(2400, strip().height()); // each figure is there twice
     EXPECT_EQ(shown(), all) << "what an offer changes is shown beside what there is";
 }
 
