@@ -24,6 +24,8 @@ struct OvenUse
     /// Why a cost below the limit is out of question, if it is, for as wide times as can be shown.
     WidenedClaim tooDear;
 };
+/// Of each oven, if the whole is to cost less than `below`; looks for programs that would. With
+/// `widens` also says why those that are too dear are so, which takes longer.
 [[nodiscard]] std::vector<OvenUse> ovenUses(const Model& model, const std::vector<Bound>& values,
                                             OvenPrograms& programs, std::int64_t below,
                                             bool widens);
