@@ -1,1 +1,1 @@
-suppertide_test(core/menus DEPENDS core/menus core/wording tests/support/supper)
+suppertide_test(core/menus DEPENDS core/menus core/shopping core/wording tests/support/supper)
