@@ -3,6 +3,7 @@
 #include <QLabel>
 #include <QListView>
 #include <QPushButton>
+#include <QTableView>
 #include <QTest>
 
 #include "tests/gui/window/open_window.h"
@@ -54,6 +55,89 @@ protected:
         }
         QTest::keyClick(&list, Qt::Key_Return);
     }
+
+    /// Butter among what these recipes are made with, and Ivo must not have milk.
+    void butterInto(const std::vector<std::string>& recipes)
+    {
+        LibraryState next = withOccasion(document_->library(), [](Occasion& occasion) {
+            occasion.guests[0].allergies = {Substance::Milk};
+        });
+        for (const std::string& id : recipes) {
+            Recipe recipe = *next.recipes.at(RecipeId{id});
+            IngredientLine butter = recipe.common.lines.front();
+            butter.id = LineId{"butter"};
+            butter.ingredient = "butter";
+            butter.contains.reset();
+            recipe.common.lines.push_back(butter);
+            next = withRecipe(next, recipe);
+        }
+        document_->apply(std::move(next), QStringLiteral("Butter"));
+    }
+    void openPlaces() const
+    {
+        if (!part<QWidget>(QStringLiteral("placesPage")).isVisible()) {
+            QTest::keyClick(window_.get(), Qt::Key_T, Qt::ControlModifier | Qt::ShiftModifier);
+        }
+    }
+    void shareOut() const
+    {
+        openPlaces();
+        press(QStringLiteral("shareOut"));
+    }
+    /// What the place table says that a guest gets of the only course.
+    [[nodiscard]] QString placeOf(const char* guest) const
+    {
+        openPlaces();
+        const QAbstractItemModel& places = *part<QTableView>(QStringLiteral("placeTable")).model();
+        for (int row = 0; row < places.rowCount(); ++row) {
+            if (places.headerData(row, Qt::Vertical).toString().contains(QLatin1String(guest))) {
+                return places.index(row, 0).data().toString();
+            }
+        }
+        return QStringLiteral("no such guest");
+    }
+    [[nodiscard]] int clashesWith(const char* words) const
+    {
+        return static_cast<int>(clashes().filter(QLatin1String(words)).size());
+    }
+    void click(QListView& list, int row) const
+    {
+        const QModelIndex index = list.model()->index(row, 0);
+        list.scrollTo(index);
+        const QPoint middle =
+            list.viewport()->mapTo(window_.get(), list.visualRect(index).center());
+        QTest::mouseClick(window_->windowHandle(), Qt::LeftButton, {}, middle);
+    }
+    void clickClash(const char* words) const
+    {
+        auto& list = part<QListView>(QStringLiteral("clashes"));
+        for (int row = 0; row < list.model()->rowCount(); ++row) {
+            if (list.model()->index(row, 0).data().toString().contains(QLatin1String(words))) {
+                click(list, row);
+                return;
+            }
+        }
+        FAIL() << "no clash says " << words;
+    }
+    /// Waits for the way out that begins so, clicks it, and the button that takes it.
+    void clickWay(const char* words)
+    {
+        const auto rowOf = [&] {
+            const auto& rows = ways().rows();
+            const auto row = std::find_if(rows.begin(), rows.end(), [&](const WayRow& each) {
+                return each.isWay &&
+                       each.change.contains(QLatin1String(words), Qt::CaseInsensitive);
+            });
+            return row == rows.end() ? -1 : static_cast<int>(row - rows.begin());
+        };
+        ASSERT_TRUE(
+            QTest::qWaitFor([&] { return rowOf() >= 0 && !ways().isSearching(); }, longEnough));
+        click(part<QListView>(QStringLiteral("ways")), rowOf());
+        auto& take = part<QPushButton>(QStringLiteral("takeWay"));
+        ASSERT_TRUE(take.isEnabled());
+        QTest::mouseClick(window_->windowHandle(), Qt::LeftButton, {},
+                          take.mapTo(window_.get(), take.rect().center()));
+    }
 };
 
 TEST_F(WaysOutInWindow, ComeBesideTheClashAndOneIsTakenAndUndone)
@@ -103,6 +187,59 @@ TEST_F(WaysOutInWindow, MakeAPortionWithASubstituteAndTakeItBack)
     EXPECT_EQ(dish.mix.back().guests, std::vector<GuestId>{occasion().guests.front().id});
     document_->undoStack().undo();
     EXPECT_EQ(document_->library(), before);
+}
+
+/// Ivo must not have milk; of a course whose every dish is made with butter he is given nothing.
+/// The dish that is made free of it for him is one click, and one undo takes it back.
+TEST_F(WaysOutInWindow, FeedAGuestForWhomNoDishOfACourseIsSafe)
+{
+    offerRoots();
+    butterInto({"gratin", "roots"});
+    shareOut();
+    ASSERT_TRUE(placeOf("Ivo").contains(QStringLiteral("nothing")));
+    ASSERT_EQ(clashesWith("Ivo"), 1) << clashes().join(u'\n').toStdString();
+    const LibraryState before = document_->library();
+    const int changes = document_->undoStack().count();
+
+    clickClash("Ivo");
+    clickWay("make a portion of");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return clashes().isEmpty(); }))
+        << clashes().join(u'\n').toStdString();
+    EXPECT_EQ(document_->undoStack().count(), changes + 1);
+    EXPECT_TRUE(placeOf("Ivo").contains(QStringLiteral("olive oil for butter")))
+        << placeOf("Ivo").toStdString();
+    EXPECT_FALSE(placeOf("Una").contains(QStringLiteral("olive oil")));
+
+    document_->undoStack().undo();
+    EXPECT_EQ(document_->library(), before);
+    EXPECT_TRUE(placeOf("Ivo").contains(QStringLiteral("nothing")));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return clashesWith("Ivo") == 1; }));
+}
+
+/// The gratin has butter, the roots have none: Ivo, who has gratin, is given roots.
+TEST_F(WaysOutInWindow, GiveAGuestAnotherDishOfTheCourse)
+{
+    offerRoots();
+    butterInto({"gratin"});
+    ASSERT_TRUE(QTest::qWaitFor([&] { return clashesWith("Ivo") == 1; }));
+    ASSERT_TRUE(placeOf("Ivo").contains(QStringLiteral("Potato gratin")));
+    const LibraryState before = document_->library();
+    const int changes = document_->undoStack().count();
+
+    clickClash("Ivo");
+    clickWay("give Ivo");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return clashesWith("Ivo") == 0; }))
+        << clashes().join(u'\n').toStdString();
+    EXPECT_EQ(document_->undoStack().count(), changes + 1);
+    EXPECT_TRUE(placeOf("Ivo").contains(QStringLiteral("Roast roots")));
+    EXPECT_TRUE(placeOf("Una").contains(QStringLiteral("Potato gratin")));
+    EXPECT_EQ(portions(0), Portions{3});
+    EXPECT_EQ(portions(1), Portions{1});
+
+    document_->undoStack().undo();
+    EXPECT_EQ(document_->library(), before);
+    EXPECT_TRUE(placeOf("Ivo").contains(QStringLiteral("Potato gratin")));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return clashesWith("Ivo") == 1; }));
 }
 
 TEST_F(WaysOutInWindow, LeaveWhatWasReportedOnTheNight)
