@@ -31,7 +31,7 @@ add_executable(draw_sheet EXCLUDE_FROM_ALL pictures/draw_sheet.cpp)
 target_compile_options(draw_sheet PRIVATE ${suppertide_warnings})
 suppertide_link(draw_sheet PRIVATE tests/print)
 
-suppertide_test(ui/print QT DEPENDS ui/print tests/print tests/gui)
+suppertide_test(ui/print QT DEPENDS ui/print ui/models core/exchange tests/print tests/gui)
 
 suppertide_test(ui/document QT DEPENDS ui/document core/store core/exchange Qt6::Test)
 suppertide_test(ui/models QT DEPENDS ui/models core/exchange tests/support/supper Qt6::Test)

@@ -5,6 +5,7 @@
 #include <QPageSize>
 #include <QPdfWriter>
 #include <QSaveFile>
+#include <QTextOption>
 
 #include <fmt/core.h>
 
@@ -44,6 +45,25 @@ QFont font(double points, bool isBold)
     return made;
 }
 
+/// Broken between words, and within one that is wider than its box: nothing is cut off.
+QTextOption wrapped(Qt::Alignment alignment)
+{
+    QTextOption option(alignment);
+    option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+    return option;
+}
+
+double heightOf(QPainter& painter, const QString& words, double wide, const QFont& with)
+{
+    // Any height that no text reaches.
+    constexpr double tall = 10'000;
+    painter.setFont(with);
+    return words.isEmpty()
+               ? 0
+               : painter.boundingRect(QRectF(0, 0, wide, tall), words, wrapped(Qt::AlignLeft))
+                     .height();
+}
+
 class TablePainter
 {
 public:
@@ -74,22 +94,17 @@ private:
         return width() / static_cast<double>(sheet_.columns.size() + 1);
     }
 
+    /// From the top of the box, as far down as it takes.
     double write(const QRectF& box, const QString& words, const QFont& with)
     {
-        painter_.setFont(with);
-        QRectF used;
-        painter_.drawText(box, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, words, &used);
-        return used.height();
+        const double used = heightFor(words, box.width(), with);
+        painter_.drawText(QRectF(box.topLeft(), QSizeF(box.width(), used)), words,
+                          wrapped(Qt::AlignLeft | Qt::AlignTop));
+        return used;
     }
     [[nodiscard]] double heightFor(const QString& words, double wide, const QFont& with) const
     {
-        painter_.setFont(with);
-        return words.isEmpty()
-                   ? 0
-                   : painter_
-                         .boundingRect(QRectF(0, 0, wide, paper_.height()),
-                                       Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, words)
-                         .height();
+        return ui::heightOf(painter_, words, wide, with);
     }
 
     void begin()
@@ -172,6 +187,18 @@ private:
     double y_ = 0;
 };
 
+/// The largest type in which the words take no more than that room; at the least `least`, which no
+/// eye reads below.
+QFont fitted(QPainter& painter, const QString& words, const QSizeF& room, double points,
+             double least, bool isBold)
+{
+    QFont made = font(points, isBold);
+    while (points > least && heightOf(painter, words, room.width(), made) > room.height()) {
+        made = font(--points, isBold);
+    }
+    return made;
+}
+
 void paintCard(QPainter& painter, const QRectF& card, const PlaceSheet& sheet,
                const PlaceSheetRow& row)
 {
@@ -179,21 +206,30 @@ void paintCard(QPainter& painter, const QRectF& card, const PlaceSheet& sheet,
     painter.drawRect(card);
     painter.setPen(Qt::black);
     const QRectF inside = card.adjusted(14, 14, -14, -12);
-    QRectF used;
-    painter.setFont(font(22, true));
-    painter.drawText(inside, Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap, text(row.guest),
-                     &used);
+    const auto write = [&](double top, double height, const QString& words, const QFont& with) {
+        painter.setFont(with);
+        painter.drawText(QRectF(inside.left(), top, inside.width(), height), words,
+                         wrapped(Qt::AlignHCenter | Qt::AlignTop));
+    };
+    const QString guest = text(row.guest);
+    const QFont guestFont = fitted(painter, guest, {inside.width(), 54}, 22, 9, true);
+    const double guestHeight = heightOf(painter, guest, inside.width(), guestFont);
+    const QString title = text(sheet.title);
+    const QFont titleFont = fitted(painter, title, {inside.width(), 20}, 8, 6, false);
+    const double titleHeight = heightOf(painter, title, inside.width(), titleFont);
     QStringList dishes;
     for (const PlaceSheetCell& cell : row.cells) {
         if (!cell.dish.empty()) {
             dishes.push_back(text(cell.dish));
         }
     }
-    painter.setFont(font(10, false));
-    painter.drawText(inside.adjusted(0, used.height() + 8, 0, -14),
-                     Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap, dishes.join(u'\n'));
-    painter.setFont(font(8, false));
-    painter.drawText(inside, Qt::AlignHCenter | Qt::AlignBottom, text(sheet.title));
+    // A text option knows no line feed, but the separator of lines.
+    const QString menu = dishes.join(QChar::LineSeparator);
+    const double room = inside.height() - guestHeight - titleHeight - 8 - 6;
+    write(inside.top(), guestHeight, guest, guestFont);
+    write(inside.top() + guestHeight + 8, room, menu,
+          fitted(painter, menu, {inside.width(), room}, 10, 5, false));
+    write(inside.bottom() - titleHeight, titleHeight, title, titleFont);
 }
 
 void paintCards(QPainter& painter, const PlaceSheet& sheet, const QSizeF& paper,
