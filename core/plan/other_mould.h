@@ -1,5 +1,5 @@
 // Another tin or mould for a dish than its recipe names: what it changes in the steps. Amounts
-// follow where a line's own rule is the mould (core/recipe/line_scaling). Used by core/plan alone.
+// follow where a line's own rule is the mould (core/recipe/line_scaling).
 #pragma once
 
 #include "core/occasion/occasion.h"

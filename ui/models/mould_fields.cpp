@@ -27,6 +27,16 @@ Result<void> setMould(Dish& dish, const std::string& text)
 
 } // namespace
 
+QString filledAsDeep()
+{
+    return tr("as deep as the recipe's: amounts follow its bottom");
+}
+
+QString filledWithTheSame()
+{
+    return tr("with the same amounts: time follows the depth");
+}
+
 void addMould(FieldList<Dish>& form, const Recipe& recipe, const Dish& dish)
 {
     const auto own = mouldOf(recipe);
@@ -46,8 +56,7 @@ void addMould(FieldList<Dish>& form, const Recipe& recipe, const Dish& dish)
     }
     Field field = FieldList<Dish>::plain("mould-filled", tr("That is filled"), FieldKind::Choice,
                                          std::string(dish.mould->keepsAmounts ? "same" : "deep"));
-    field.options = {{"deep", tr("as deep as the recipe's: amounts follow its bottom")},
-                     {"same", tr("with the same amounts: time follows the depth")}};
+    field.options = {{"deep", filledAsDeep()}, {"same", filledWithTheSame()}};
     form.add(std::move(field), [](Dish& next, const FieldValue& value) -> Result<void> {
         if (next.mould) {
             next.mould->keepsAmounts = std::get<std::string>(value) == "same";

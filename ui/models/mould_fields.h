@@ -9,4 +9,8 @@ namespace suppertide::ui::menu {
 /// Nothing is added where neither the recipe nor the dish names one.
 void addMould(FieldList<Dish>& form, const Recipe& recipe, const Dish& dish);
 
+/// The two ways to fill another tin, in words.
+[[nodiscard]] QString filledAsDeep();
+[[nodiscard]] QString filledWithTheSame();
+
 } // namespace suppertide::ui::menu

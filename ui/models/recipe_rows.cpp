@@ -6,6 +6,7 @@
 #include "ui/models/recipe_forms.h"
 #include "ui/models/recipe_outline.h"
 #include "ui/models/recipe_parts.h"
+#include "ui/models/tin_rows.h"
 #include "ui/models/usda_figures.h"
 
 namespace suppertide::ui {
@@ -402,7 +403,13 @@ std::optional<RowPath> change(Recipe& recipe, const RowPath& path, const std::st
 std::vector<OutlineRow> RecipeOutline::rows(const LibraryState& library) const
 {
     const RecipePtr there = find(library);
-    return there ? RowBuilder(*there).build() : std::vector<OutlineRow>{};
+    if (!there) {
+        return {};
+    }
+    std::vector<OutlineRow> rows = RowBuilder(*there).build();
+    const std::vector<OutlineRow> tins = tinRows(library, *there);
+    rows.insert(rows.end(), tins.begin(), tins.end());
+    return rows;
 }
 
 namespace {
@@ -431,6 +438,9 @@ std::vector<RowCommand> RecipeOutline::commands(const LibraryState& library,
     }
     const RowPath path(row);
     const std::string kind = path.kind();
+    if (isTinKind(kind)) {
+        return {}; // to be read
+    }
     if (kind == "variants") {
         return {{addVariantKey, tr("Add variant")}};
     }

@@ -3,6 +3,7 @@
 
 #include <cmath>
 
+#include "core/plan/other_tins.h"
 #include "tests/support/supper/supper.h"
 
 namespace suppertide::test {
@@ -11,6 +12,8 @@ namespace {
 
 using testing::ElementsAre;
 using testing::HasSubstr;
+using testing::IsEmpty;
+using testing::SizeIs;
 
 /// A cake in a round tin of 24 cm for 8, with icing that does not go by the tin.
 Recipe cake()
@@ -107,6 +110,53 @@ TEST(OtherMould, ThatCannotBeIsAFaultWithAWayOut)
     EXPECT_THAT(told(recipe("Soup", {step("Stir the soup", 5_min)}), {RoundMould{20_cm}, false}),
                 HasSubstr("names no tin or mould"));
     EXPECT_THAT(told(cake(), {RoundMould{Length::ofSmallest(5)}, false}), HasSubstr("1 to 150 cm"));
+}
+
+Vessel vessel(const std::string& kind, Length across)
+{
+    return {KitchenItemId{slug(kind)}, "The " + kind, kind, Litres{}, across, 1};
+}
+
+TEST(OtherTins, AreThoseOfTheKitchenThatAreNeitherTheSameNorFarTooLargeOrSmall)
+{
+    Kitchen kitchen;
+    kitchen.vessels = {vessel("cake tin", 20_cm),  vessel("wide pan", 28_cm),
+                       vessel("cake tin", 24_cm),  vessel("tartlet tins", 20_cm),
+                       vessel("pie dish", 28_cm),  vessel("dish, oval", Length{}),
+                       vessel("cake ring", 48_cm), vessel("Mould", 12_cm),
+                       vessel("mould", 11_cm),     vessel("dish", 49_cm)};
+    std::vector<std::string> names;
+    for (const OtherTin& tin : otherTins(cake(), kitchen)) {
+        names.push_back(tin.name + " " + nameOf(tin.mould));
+    }
+    // 12 and 48 cm are a quarter of the bottom and four times it.
+    EXPECT_THAT(names, ElementsAre("The cake tin round 20 cm", "The pie dish round 28 cm",
+                                   "The cake ring round 48 cm", "The Mould round 12 cm"));
+    EXPECT_THAT(otherTins(recipe("Soup", {step("Stir the soup", 5_min)}), kitchen), IsEmpty());
+}
+
+/// What is read of a tin is what a dish that is put into it does.
+TEST(OtherTins, SayWhatADishInThemDoes)
+{
+    Kitchen kitchen;
+    kitchen.vessels = {vessel("cake tin", 20_cm), vessel("pie dish", 28_cm)};
+    const auto tins = otherTins(cake(), kitchen);
+    ASSERT_THAT(tins, SizeIs(2));
+    for (const OtherTin& tin : tins) {
+        ASSERT_THAT(tin.asDeep, SizeIs(1)) << "icing does not go by the tin";
+        ASSERT_THAT(tin.sameAmounts, SizeIs(1));
+        EXPECT_EQ(tin.asDeep[0].ingredient, "flour");
+        EXPECT_EQ(tin.sameAmounts[0].step, "Bake the cake");
+        const FormulationPtr same = bakedIn(OtherMould{tin.mould, true});
+        EXPECT_EQ(tin.sameAmounts[0].duration, sourceOf(*same, "cake/*/bake-the-cake").duration);
+        // A cake for as few as one tin serves.
+        const int few = 5;
+        ASSERT_LE(Portions{few}, tin.serves);
+        const FormulationPtr deep = bakedIn(OtherMould{tin.mould, false}, few);
+        EXPECT_EQ(tin.asDeep[0].amount.value, amountIn(*deep, "cake/*/mix-the-batter"));
+    }
+    EXPECT_EQ(tins[0].serves, Portions(8 * 25, 36));
+    EXPECT_EQ(tins[1].serves, Portions(8 * 49, 36));
 }
 
 } // namespace
