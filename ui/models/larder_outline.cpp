@@ -3,6 +3,8 @@
 #include <array>
 #include <charconv>
 
+#include "core/food/ingredient_amount.h"
+#include "core/larder/ingredient_book.h"
 #include "ui/models/larder_forms.h"
 #include "ui/models/row_path.h"
 
@@ -200,6 +202,19 @@ Result<Edit> remove(const LibraryState& library, const Section& section, std::si
                 section.kind};
 }
 
+/// What speaks against a volume of what nobody measures by volume, like 3 l of eggs: it stays, but
+/// nothing can be counted off for it. Empty: nothing does.
+QString notByVolume(const Larder& larder, const std::string& ingredient, const Amount& amount)
+{
+    if (dimensionOf(amount.unit) != Dimension::Volume) {
+        return {};
+    }
+    const IngredientBook book = ingredientBook(larder);
+    const Ingredient* known = book.find(ingredient);
+    const auto mass = known == nullptr ? Result<Grams>(Grams{}) : massOf(amount, *known);
+    return mass ? QString() : text(mass.error().forCook);
+}
+
 } // namespace
 
 LibraryState withLarder(const LibraryState& library, Larder larder)
@@ -254,6 +269,11 @@ std::vector<Field> LarderOutline::fields(const LibraryState& library, const std:
     visitList(larder, path.kind(), [&](const auto& list, const auto& form) {
         if (const auto place = placeOf(path); place && *place < list.size()) {
             result = form(list[*place]).fields();
+            const auto amount = amountOf(list[*place]);
+            const auto field = std::ranges::find(result, "amount", &Field::key);
+            if (amount && field != result.end()) {
+                field->help = notByVolume(larder, nameOf(list[*place]), *amount);
+            }
         }
     });
     return result;

@@ -4,6 +4,7 @@
 #include <QComboBox>
 #include <QFile>
 #include <QLabel>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QTextBrowser>
 #include <QTreeView>
@@ -120,6 +121,16 @@ TEST_F(ShoppingPageTest, NotesWhatIsAtHomeAndAPrice)
     QTest::mouseClick(&part<QPushButton>(u"shoppingPrice"_s), Qt::LeftButton);
     EXPECT_EQ(larderOf(document_->library()).packs.size(), 1U);
     EXPECT_EQ(part<OutlinePage>(u"larderPage"_s).selected(), "pack:0");
+    // What is typed then is the price.
+    auto* price = qobject_cast<QLineEdit*>(window_->focusWidget());
+    ASSERT_NE(price, nullptr);
+    QTest::keyClicks(price, u"-3"_s);
+    QTest::keyClick(price, Qt::Key_Tab);
+    EXPECT_EQ(larderOf(document_->library()).packs[0].price, std::nullopt);
+    price->setFocus(Qt::TabFocusReason);
+    QTest::keyClicks(price, u"1.25"_s);
+    QTest::keyClick(price, Qt::Key_Tab);
+    EXPECT_EQ(larderOf(document_->library()).packs[0].price, 125);
 }
 
 TEST_F(ShoppingPageTest, KeepsTheListWhileAnotherIsWorkedOutAndSaysSo)

@@ -88,6 +88,28 @@ TEST(LarderOutline, SaysWhatCannotBe)
     EXPECT_FALSE(row->fault.isEmpty());
 }
 
+TEST(LarderOutline, SaysWhatIsNotMeasuredByVolumeAndKeepsIt)
+{
+    const auto help = [](const LibraryState& library, const std::string& row) {
+        const auto fields = outline.fields(library, row);
+        const auto field = std::ranges::find(fields, "amount", &Field::key);
+        return field == fields.end() ? QStringLiteral("no such field") : field->help;
+    };
+    LibraryState library = stocked();
+    EXPECT_TRUE(help(library, "stock:1").isEmpty());
+    for (const auto& [key, value] : {std::pair{"ingredient", "egg"}, std::pair{"amount", "3 l"}}) {
+        const auto edit = outline.set(library, "stock:1", key, std::string(value));
+        ASSERT_TRUE(edit) << edit.error().forCook;
+        library = edit->next;
+    }
+    EXPECT_EQ(larderOf(library).stock[1].amount, (Amount{Rational{3}, Unit::Litre}));
+    EXPECT_TRUE(help(library, "stock:1").contains(QStringLiteral("3 l of egg")))
+        << help(library, "stock:1").toStdString();
+    const auto milk = outline.set(library, "stock:1", "ingredient", std::string("milk"));
+    ASSERT_TRUE(milk);
+    EXPECT_TRUE(help(milk->next, "stock:1").isEmpty()) << "its density is known";
+}
+
 TEST(LarderOutline, AddsAndDeletes)
 {
     LibraryState library;

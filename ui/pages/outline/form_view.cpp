@@ -83,6 +83,16 @@ void FormView::setTheme(const Theme& theme)
     build(fields);
 }
 
+void FormView::focusField(const std::string& key)
+{
+    for (FieldEditor* editor : editors_) {
+        if (editor->field().key == key) {
+            editor->setFocus(Qt::TabFocusReason); // as by the tab key, which chooses all
+            ensureWidgetVisible(editor);
+        }
+    }
+}
+
 void FormView::focusFirst()
 {
     if (!editors_.empty()) {

@@ -26,6 +26,9 @@ public:
     void showFault(const std::string& key, const QString& sentence);
     void setTheme(const Theme& theme);
     void focusFirst();
+    /// With its text chosen, so that what is typed takes its place. Nothing if there is no such
+    /// field.
+    void focusField(const std::string& key);
 
 Q_SIGNALS:
     void entered(const std::string& key, const suppertide::ui::FieldValue& value);

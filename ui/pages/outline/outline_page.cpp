@@ -152,6 +152,11 @@ void OutlinePage::select(const std::string& row)
     }
 }
 
+void OutlinePage::focusField(const std::string& key)
+{
+    form_->focusField(key);
+}
+
 std::string OutlinePage::selected() const
 {
     return items_->idAt(view_->currentIndex());

@@ -39,6 +39,8 @@ public:
     void setTop(QWidget* top);
     void refresh();
     void select(const std::string& row);
+    /// Of the chosen row, to be typed into.
+    void focusField(const std::string& key);
     [[nodiscard]] std::string selected() const;
     /// Carries a command of the chosen row out.
     void run(const std::string& command);

@@ -118,12 +118,12 @@ void ShoppingPage::build()
             &ShoppingPage::showLine);
     connect(atHome_, &QPushButton::clicked, this, [this] {
         if (const auto* line = items_->lineAt(tree_->currentIndex())) {
-            goToLarder(stockEdit(document_.library(), *line));
+            goToLarder(stockEdit(document_.library(), *line), "amount");
         }
     });
     connect(price_, &QPushButton::clicked, this, [this] {
         if (const auto* line = items_->lineAt(tree_->currentIndex())) {
-            goToLarder(packEdit(document_.library(), *line));
+            goToLarder(packEdit(document_.library(), *line), "price");
         }
     });
 }
@@ -293,12 +293,13 @@ void ShoppingPage::showSummary()
         words << QString::fromStdString(sentence);
     }
     for (std::size_t i = 0; i < list.spare.size(); ++i) {
-        const QString what =
+        QString what =
             tr("%1 (%2) will be left over of “%3”")
                 .arg(QString::fromStdString(list.spare[i].name),
                      QString::fromStdString(kitchenText(list.spare[i].amount, list.measures)),
                      QString::fromStdString(list.spare[i].from));
         const QString uses = QString::fromStdString(list.spareUses[i]);
+        what[0] = what[0].toUpper(); // a sentence
         words << (uses.isEmpty() ? what + u'.' : tr("%1; could go into %2.").arg(what, uses));
     }
     if (!list.lines.empty()) {
@@ -329,12 +330,12 @@ void ShoppingPage::take(const Edit& edit)
     document_.apply(edit.next, edit.text);
 }
 
-void ShoppingPage::goToLarder(const Edit& edit)
+void ShoppingPage::goToLarder(const Edit& edit, const std::string& field)
 {
     take(edit);
     views_->setCurrentIndex(Larder);
     larder_->select(edit.select);
-    larder_->setFocus();
+    larder_->focusField(field);
 }
 
 QString ShoppingPage::html() const

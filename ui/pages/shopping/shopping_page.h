@@ -63,7 +63,7 @@ private:
     QWidget* buttons();
     void showLine();
     void tick(const QString& key, bool isBought);
-    void goToLarder(const Edit& edit);
+    void goToLarder(const Edit& edit, const std::string& field);
     void take(const Edit& edit);
     void saveText();
     void savePdf();
