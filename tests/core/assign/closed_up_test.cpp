@@ -18,14 +18,7 @@ constexpr std::int64_t plenty = 1'000'000;
 /// forgotten.
 Oven quickOven(Random& random)
 {
-    Oven oven;
-    oven.shelves = 2;
-    oven.minC = 50;
-    oven.maxC = 120;
-    oven.startC = oven.ambientC = 20;
-    oven.heatMilliCPerMin = random.between(5'000, 20'000);
-    oven.coolMilliCPerMin = random.between(4'000, 12'000);
-    return oven;
+    return test::coldOven(random, 2, 120, {5'000, 20'000, 4'000, 12'000});
 }
 
 /// Three stays with empty times between them that may be long.

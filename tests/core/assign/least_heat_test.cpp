@@ -24,14 +24,10 @@ std::int64_t byEachMinute(const Oven& oven, const std::vector<OvenStay>& stays)
 
 Oven anyOven(Random& random)
 {
-    Oven oven;
-    oven.shelves = 2;
-    oven.minC = 50;
-    oven.maxC = static_cast<int>(random.between(200, 260));
-    oven.ambientC = 20;
-    oven.startC = static_cast<int>(random.oneIn(3) ? random.between(10, 220) : 20);
-    oven.heatMilliCPerMin = random.between(3'000, 20'000);
-    oven.coolMilliCPerMin = random.between(800, 6'000);
+    const auto maxC = static_cast<int>(random.between(200, 260));
+    const auto startC = static_cast<int>(random.oneIn(3) ? random.between(10, 220) : 20);
+    Oven oven = test::coldOven(random, 2, maxC, {3'000, 20'000, 800, 6'000});
+    oven.startC = startC;
     return oven;
 }
 

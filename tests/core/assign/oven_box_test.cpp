@@ -16,14 +16,7 @@ constexpr std::int64_t below = 200;
 
 Oven anyOven(Random& random)
 {
-    Oven oven;
-    oven.shelves = 2;
-    oven.minC = 50;
-    oven.maxC = 110;
-    oven.startC = oven.ambientC = 20;
-    oven.heatMilliCPerMin = random.between(4'000, 15'000);
-    oven.coolMilliCPerMin = random.between(2'000, 8'000);
-    return oven;
+    return test::coldOven(random, 2, 110, {4'000, 15'000, 2'000, 8'000});
 }
 
 OvenProgramStyle anyStyle(Random& random)

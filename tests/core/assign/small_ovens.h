@@ -12,6 +12,29 @@
 namespace suppertide::test {
 
 [[nodiscard]] Oven smallOven(Random& random);
+
+/// From … to, in thousandths of a degree a minute.
+struct OvenRates
+{
+    std::int64_t slowestHeating = 5'000;
+    std::int64_t fastestHeating = 20'000;
+    std::int64_t slowestCooling = 800;
+    std::int64_t fastestCooling = 6'000;
+};
+
+/// As a kitchen has it, cold to begin with, that heats and cools as fast as is drawn.
+[[nodiscard]] inline Oven coldOven(Random& random, int shelves, int maxC, const OvenRates& rates)
+{
+    Oven oven;
+    oven.shelves = shelves;
+    oven.minC = 50;
+    oven.maxC = maxC;
+    oven.startC = oven.ambientC = 20;
+    oven.heatMilliCPerMin = random.between(rates.slowestHeating, rates.fastestHeating);
+    oven.coolMilliCPerMin = random.between(rates.slowestCooling, rates.fastestCooling);
+    return oven;
+}
+
 [[nodiscard]] OvenStay smallStay(Random& random, std::int64_t horizon);
 
 /// Minute by minute, every temperature that some program reaches within all bands.

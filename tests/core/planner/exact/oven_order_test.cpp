@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/planner/exact/oven_order.h"
+#include "tests/core/assign/small_ovens.h"
 #include "tests/support/for_each_seed.h"
 
 namespace suppertide {
@@ -19,14 +20,7 @@ constexpr std::int64_t plenty = 10'000;
 
 Oven anyOven(Random& random)
 {
-    Oven oven;
-    oven.shelves = 2;
-    oven.minC = 50;
-    oven.maxC = 250;
-    oven.startC = oven.ambientC = 20;
-    oven.heatMilliCPerMin = random.between(5'000, 20'000);
-    oven.coolMilliCPerMin = random.between(800, 6'000);
-    return oven;
+    return test::coldOven(random, 2, 250, {5'000, 20'000, 800, 6'000});
 }
 
 /// Starts that may be anywhere in a window of their own.

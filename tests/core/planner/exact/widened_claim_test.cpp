@@ -5,6 +5,7 @@
 #include "core/assign/cheapest_program.h"
 #include "core/planner/exact/sure_stays.h"
 #include "core/planner/exact/widened_claim.h"
+#include "tests/core/assign/small_ovens.h"
 #include "tests/support/for_each_seed.h"
 
 namespace suppertide {
@@ -24,14 +25,7 @@ constexpr std::int64_t plenty = 1'000'000;
 
 Oven anyOven(Random& random)
 {
-    Oven oven;
-    oven.shelves = 3;
-    oven.minC = 50;
-    oven.maxC = 120;
-    oven.startC = oven.ambientC = 20;
-    oven.heatMilliCPerMin = random.between(5'000, 15'000);
-    oven.coolMilliCPerMin = random.between(3'000, 8'000);
-    return oven;
+    return test::coldOven(random, 3, 120, {5'000, 15'000, 3'000, 8'000});
 }
 
 /// Up to three stays, each with a start of its own that may be anywhere.
