@@ -260,6 +260,9 @@ void Engine::backTo(std::int32_t level)
     if (level < trail_.level()) {
         trail_.backTo(level);
         activity_.reopen(trail_.events().size());
+        for (Propagator* propagator : told_) {
+            propagator->wentBack(trail_.events().size());
+        }
         clearQueue();
     }
 }

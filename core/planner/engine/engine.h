@@ -48,10 +48,14 @@ public:
         return result;
     }
 
+    /// From now on the propagator, which the engine has, is told of going back.
+    void tellOfGoingBack(Propagator& propagator) { told_.push_back(&propagator); }
+
     [[nodiscard]] const Trail& trail() const { return trail_; }
     [[nodiscard]] bool isInfeasible() const { return infeasible_; }
     [[nodiscard]] std::int64_t steps() const { return steps_; }
     [[nodiscard]] std::int64_t conflicts() const { return conflicts_; }
+    [[nodiscard]] const Edges& edges() const { return edges_; }
     [[nodiscard]] Activity& activity() { return activity_; }
     [[nodiscard]] std::size_t learnt() const { return clauses_.learnt(); }
 
@@ -105,6 +109,7 @@ private:
     Activity activity_;
     std::vector<std::unique_ptr<Propagator>> propagators_;
     std::vector<std::vector<std::uint32_t>> listeners_; // by view
+    std::vector<Propagator*> told_;
     static constexpr std::size_t orders = 3;
     std::array<std::vector<std::uint32_t>, orders> queue_;
     std::vector<bool> queued_;

@@ -26,6 +26,8 @@ public:
     virtual void explain(const Trail& /*trail*/, EventIndex /*event*/, Literal /*needed*/,
                          Literals& /*because*/) const
     {}
+    /// For those that the engine tells: the trail has gone back to so many events.
+    virtual void wentBack(std::size_t /*events*/) {}
 
 private:
     friend class Engine;

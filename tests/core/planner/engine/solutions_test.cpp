@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <memory>
 
+#include "core/planner/engine/difference_costs.h"
 #include "core/planner/engine/energy.h"
 #include "core/planner/engine/forbidden.h"
 #include "core/planner/engine/linear.h"
@@ -79,6 +80,27 @@ void addLinear(Tiny& tiny, Random& random)
             sum += std::int64_t{weight} * values[variable.index];
         }
         return sum <= most;
+    });
+}
+
+/// What gaps cost is at most a variable.
+void addDifferenceCosts(Tiny& tiny, Random& random)
+{
+    std::vector<PricedGap> gaps;
+    for (std::int64_t i = random.between(1, 4); i > 0; --i) {
+        gaps.push_back({tiny.anyTerm(random), tiny.anyTerm(random), random.between(0, 3),
+                        tiny.anyBoolean(random)});
+    }
+    const Term total{tiny.any(random), static_cast<Bound>(random.between(0, 4))};
+    DifferenceCosts::post(tiny.engine(), gaps, total);
+    tiny.must([=](const Values& values) {
+        std::int64_t sum = 0;
+        for (const PricedGap& gap : gaps) {
+            if (holds(values, gap.onlyIf)) {
+                sum += gap.price * std::max(0, valueOf(values, gap.to) - valueOf(values, gap.from));
+            }
+        }
+        return sum <= valueOf(values, total);
     });
 }
 
@@ -239,6 +261,11 @@ TEST(Solutions, OfEnergy)
     expectSameSolutions({addEnergy}, 2);
 }
 
+TEST(Solutions, OfCostsOfDifferences)
+{
+    expectSameSolutions({addEdge, addDifferenceCosts}, 5);
+}
+
 TEST(Solutions, OfForbiddenValues)
 {
     expectSameSolutions({addForbidden}, 4);
@@ -251,9 +278,9 @@ TEST(Solutions, OfOverlaps)
 
 TEST(Solutions, OfAllTogether)
 {
-    expectSameSolutions(
-        {addClause, addEdge, addEdge, addLinear, addTimetable, addEnergy, addForbidden, addOverlap},
-        7);
+    expectSameSolutions({addClause, addEdge, addEdge, addLinear, addTimetable, addEnergy,
+                         addForbidden, addOverlap, addDifferenceCosts},
+                        7);
 }
 
 } // namespace suppertide::engine
