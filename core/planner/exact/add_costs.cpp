@@ -32,6 +32,13 @@ void boundGap(Model& model, const Term& from, const Term& to, std::int64_t plus,
     engine::LinearPropagator::post(model.engine(), std::move(terms), limit);
 }
 
+/// What is paid for what a gap is longer than its least.
+engine::PricedGap priced(const Stretch& gap, std::int64_t least, std::int64_t price)
+{
+    return {
+        {gap.from.variable, gap.from.plus + static_cast<Bound>(least)}, gap.to, price, gap.held};
+}
+
 void addLoss(Model& model)
 {
     for (const Lag& lag : model.problem().lags) {
@@ -47,9 +54,9 @@ void addLoss(Model& model)
         const bool oneMoves = model.engine().trail().isFixed(gap.from.variable) ||
                               model.engine().trail().isFixed(gap.to.variable);
         if (model.isAlways(gap.held) && oneMoves) {
-            model.charge(gap.to.variable, lag.loss);
-            model.charge(gap.from.variable, -lag.loss);
-            model.chargeAlways(lag.loss * (gap.to.plus - gap.from.plus - least));
+            model.charge({{{gap.to.variable, lag.loss}, {gap.from.variable, -lag.loss}},
+                          lag.loss * (gap.to.plus - gap.from.plus - least),
+                          {priced(gap, least, lag.loss)}});
             continue;
         }
         const auto& trail = model.engine().trail();
@@ -62,7 +69,7 @@ void addLoss(Model& model)
         }
         const Variable lost = model.engine().newVariable(0, static_cast<Bound>(most));
         boundGap(model, gap.from, gap.to, least, lost, gap.held);
-        model.charge(lost, lag.loss);
+        model.charge({{{lost, lag.loss}}, 0, {priced(gap, least, lag.loss)}});
     }
 }
 
@@ -123,7 +130,10 @@ void addBefore(Model& model)
             const Variable away = model.engine().newVariable(0, widest);
             boundGap(model, {one, at - 1}, {start, 0}, 0, away, present);
             boundGap(model, {start, 0}, {one, at - 1}, 0, away, present);
-            model.charge(away, costs.beforeRate);
+            model.charge({{{away, costs.beforeRate}},
+                          0,
+                          {{{one, at - 1}, {start, 0}, costs.beforeRate, present},
+                           {{start, 0}, {one, at - 1}, costs.beforeRate, present}}});
         }
         if (costs.beforeMoved > 0) {
             const Literal moved = engine::isTrue(model.engine().newBoolean());

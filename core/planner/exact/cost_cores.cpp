@@ -26,7 +26,7 @@ CostCores::CostCores(Model& model, engine::Search& search)
     : model_(&model), search_(&search), fixed_(model.fixedCost())
 {
     for (const engine::WeightedView& term : model.costTerms()) {
-        charges_.push_back({term.view, term.weight});
+        charges_.push_back({term.view, term.weight, model.asGaps(term.view)});
         lightest_ = std::max<std::int64_t>(lightest_, term.weight);
     }
 }
@@ -119,6 +119,21 @@ Literals CostCores::shrunk(Literals core, Literal better)
     return core;
 }
 
+/// As gaps, if all of them are.
+Model::AsGaps CostCores::sumOfGaps(const std::vector<std::size_t>& together) const
+{
+    Model::AsGaps result;
+    for (const std::size_t i : together) {
+        const Model::AsGaps& one = charges_[i].gaps;
+        if (one.gaps.empty()) {
+            return {};
+        }
+        result.gaps.insert(result.gaps.end(), one.gaps.begin(), one.gaps.end());
+        result.plus += one.plus;
+    }
+    return result;
+}
+
 std::size_t CostCores::replaceBySum(const std::vector<std::size_t>& together)
 {
     engine::Engine& engine = model_->engine();
@@ -136,10 +151,14 @@ std::size_t CostCores::replaceBySum(const std::vector<std::size_t>& together)
         engine.newVariable(static_cast<Bound>(least), static_cast<Bound>(std::max(least, most)));
     terms.push_back({sum.minus(), 1});
     engine::LinearPropagator::post(engine, std::move(terms), 0);
+    Model::AsGaps gaps = sumOfGaps(together);
+    if (!gaps.gaps.empty()) {
+        engine::DifferenceCosts::post(engine, gaps.gaps, {sum, static_cast<Bound>(-gaps.plus)});
+    }
     for (const std::size_t i : together) {
         charges_[i].weight -= weight;
     }
-    charges_.push_back({sum.plus(), weight});
+    charges_.push_back({sum.plus(), weight, std::move(gaps)});
     return charges_.size() - 1;
 }
 

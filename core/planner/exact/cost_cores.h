@@ -38,6 +38,7 @@ private:
     {
         engine::View view = 0; // costs weight · view
         std::int64_t weight = 0;
+        Model::AsGaps gaps;
     };
     [[nodiscard]] std::int64_t bound() const;
     [[nodiscard]] Literal atItsLeast(const Charge& charge) const;
@@ -46,6 +47,7 @@ private:
     [[nodiscard]] End tryFor(const Literals& assumed, std::int64_t conflicts);
     [[nodiscard]] std::vector<std::size_t> chargesOf(const Literals& core) const;
     [[nodiscard]] Literals shrunk(Literals core, Literal better);
+    [[nodiscard]] Model::AsGaps sumOfGaps(const std::vector<std::size_t>& together) const;
     [[nodiscard]] std::size_t replaceBySum(const std::vector<std::size_t>& together);
     [[nodiscard]] bool pushUp(std::size_t charge, Literal better);
 

@@ -212,6 +212,72 @@ void Model::charge(Variable variable, std::int64_t weight)
     }
 }
 
+void Model::charge(GapCharge charge)
+{
+    for (const auto& [variable, weight] : charge.charges) {
+        this->charge(variable, weight);
+    }
+    chargeAlways(charge.always);
+    gaps_.push_back(std::move(charge));
+}
+
+Model::AsGaps Model::asGaps(engine::View view) const
+{
+    const Variable variable{view / 2};
+    for (const GapCharge& charge : gaps_) {
+        if (charge.charges.size() == 1 && charge.charges.front().first == variable &&
+            view == variable.plus()) {
+            AsGaps result{charge.gaps, 0};
+            for (engine::PricedGap& gap : result.gaps) {
+                gap.price = 1;
+            }
+            return result;
+        }
+    }
+    if (std::ranges::find(starts_, variable) == starts_.end()) {
+        return {};
+    }
+    const Variable one = always_.variable();
+    if (view == variable.plus()) {
+        const Bound least = engine_.trail().least(variable);
+        return {{{{one, least - 1}, {variable, 0}, 1, always_}}, least};
+    }
+    const Bound most = engine_.trail().most(variable);
+    return {{{{variable, 0}, {one, most - 1}, 1, always_}}, -std::int64_t{most}};
+}
+
+/// The cost is at least what gaps cost together, given the order of things, and all else.
+void Model::addGapCosts(Variable cost)
+{
+    std::vector<Charge> others;
+    std::vector<engine::PricedGap> gaps;
+    std::int64_t fixed = fixedCost_;
+    std::map<std::uint32_t, std::int64_t> ofGaps;
+    for (const GapCharge& gap : gaps_) {
+        gaps.insert(gaps.end(), gap.gaps.begin(), gap.gaps.end());
+        fixed -= gap.always;
+        for (const auto& [variable, weight] : gap.charges) {
+            ofGaps[variable.index] -= weight;
+        }
+    }
+    if (gaps.size() < 2) { // one gap is as long as the edges say
+        return;
+    }
+    for (const auto& [index, weight] : ofGaps) {
+        others.push_back({{index}, weight});
+    }
+    others.insert(others.end(), charges_.begin(), charges_.end());
+    if (ovensTogether) {
+        others.push_back({*ovensSum_, 1});
+    }
+    const Variable total = engine_.newVariable(0, static_cast<Bound>(mostMagnitude / 2));
+    others.push_back({total, 1});
+    std::vector<engine::WeightedView> sum = termsOf(others);
+    sum.push_back({cost.minus(), 1});
+    engine::LinearPropagator::post(engine_, std::move(sum), -fixed);
+    gapCosts_ = &engine::DifferenceCosts::post(engine_, std::move(gaps), {total, 0});
+}
+
 /// At least the sum, and at least what they cost together.
 Variable Model::sumOfOvens(const IndexedVector<OvenIndex, Variable>& costs)
 {
@@ -230,12 +296,16 @@ void Model::addCostVariables()
     std::vector<Charge> least = charges_;
     std::vector<Charge> likely = charges_;
     if (ovensTogether) {
-        least.push_back({sumOfOvens(ovenLeast), 1});
+        ovensSum_ = sumOfOvens(ovenLeast);
+        least.push_back({*ovensSum_, 1});
         likely.push_back({sumOfOvens(ovenCost), 1});
     }
     costTerms_ = termsOf(least);
     cost_ = sumOf(costTerms_);
     likelyCost_ = ovensTogether ? sumOf(termsOf(likely)) : cost_;
+    if (isSupported()) {
+        addGapCosts(cost_);
+    }
 }
 
 std::vector<engine::WeightedView> Model::termsOf(const std::vector<Charge>& charges) const

@@ -13,6 +13,7 @@
 #include <string>
 #include <vector>
 
+#include "core/planner/engine/difference_costs.h"
 #include "core/planner/engine/engine.h"
 #include "core/planner/engine/linear.h"
 #include "core/planner/exact/start_differences.h"
@@ -98,6 +99,24 @@ public:
     void charge(Literal condition, std::int64_t amount);
     void charge(Variable variable, std::int64_t weight);
     void chargeAlways(std::int64_t amount) { fixedCost_ += amount; }
+    /// The same, said once more as paid for how far two points are apart: `charges` times their
+    /// variables and `always` is `price` for each minute of it.
+    struct GapCharge
+    {
+        std::vector<std::pair<Variable, std::int64_t>> charges;
+        std::int64_t always = 0;
+        std::vector<engine::PricedGap> gaps;
+    };
+    void charge(GapCharge charge);
+    /// A view of a variable as the sum of gaps and a constant.
+    struct AsGaps
+    {
+        std::vector<engine::PricedGap> gaps; // none: it is no such sum
+        std::int64_t plus = 0;
+    };
+    [[nodiscard]] AsGaps asGaps(engine::View view) const;
+    /// What all gaps cost together; absent if none costs anything.
+    [[nodiscard]] const engine::DifferenceCosts* gapCosts() const { return gapCosts_; }
     [[nodiscard]] Variable cost() const { return cost_; }
     /// What that sum is of, but for what is always charged.
     [[nodiscard]] const std::vector<engine::WeightedView>& costTerms() const { return costTerms_; }
@@ -128,6 +147,7 @@ private:
         std::int64_t weight;
     };
     void addCostVariables();
+    void addGapCosts(Variable cost);
     [[nodiscard]] Variable sumOfOvens(const IndexedVector<OvenIndex, Variable>& costs);
     [[nodiscard]] std::vector<engine::WeightedView>
     termsOf(const std::vector<Charge>& charges) const;
@@ -145,10 +165,13 @@ private:
     std::vector<std::pair<std::string, Literal>> selectors_;
     std::map<std::string, Literal> selectorOf_;
     std::vector<Charge> charges_;
+    std::vector<GapCharge> gaps_;
+    const engine::DifferenceCosts* gapCosts_ = nullptr;
     std::int64_t fixedCost_ = 0;
     std::vector<engine::WeightedView> costTerms_;
     Variable cost_;
     Variable likelyCost_;
+    std::optional<Variable> ovensSum_;
 };
 
 } // namespace suppertide::exact
