@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <functional>
 #include <limits>
 #include <mutex>
 #include <optional>
@@ -24,6 +25,7 @@ using quick_start::QuickStart;
 constexpr std::int64_t shareOfFew = 6;
 constexpr std::int64_t shareOfMany = 70;
 constexpr std::size_t manyTasks = 60;
+constexpr std::chrono::milliseconds longestOfFew{40};
 /// Steps within which the quick start finds a first plan where there is an easy one; after these
 /// the engine looks for one, or proves that there is none.
 constexpr std::int64_t stepsToFirst = 40'000;
@@ -48,12 +50,18 @@ public:
         : bound_(bound), progress_(&progress)
     {}
 
+    /// Is called once, on the thread that finds the first schedule.
+    void whenFound(std::function<void()> found) { found_ = std::move(found); }
+
     /// Whether to go on searching.
     bool offer(Schedule schedule, std::int64_t stepsTaken)
     {
         const std::lock_guard lock(mutex_);
         if (best_ && *best_->cost <= *schedule.cost) {
             return *best_->cost > bound_;
+        }
+        if (!best_ && found_) {
+            found_();
         }
         best_ = std::move(schedule);
         report(best_, stepsTaken);
@@ -66,6 +74,16 @@ public:
             bound_ = bound;
             report(std::nullopt, stepsTaken);
         }
+    }
+    [[nodiscard]] std::int64_t bound()
+    {
+        const std::lock_guard lock(mutex_);
+        return bound_;
+    }
+    [[nodiscard]] std::optional<Schedule> cheaper(std::int64_t below)
+    {
+        const std::lock_guard lock(mutex_);
+        return best_ && *best_->cost < below ? best_ : std::nullopt;
     }
     [[nodiscard]] std::optional<Schedule> best()
     {
@@ -88,6 +106,7 @@ private:
 
     std::int64_t bound_;
     const ProgressSink* progress_;
+    std::function<void()> found_;
     std::mutex mutex_;
     std::optional<Schedule> best_;
 };
@@ -107,6 +126,7 @@ struct Run
     std::stop_token stop;
     Budget::Clock::time_point started;
     Incumbent& incumbent;
+    ExactSearch::Work work = ExactSearch::Work::All;
 };
 
 /// The quick start alone, all the time.
@@ -132,7 +152,10 @@ bool isPlain(const Problem& problem)
 SearchResult searchFirst(const Run& run)
 {
     const bool many = run.problem.tasks.size() > manyTasks;
-    const PlannerLimits own = share(run.limits, many ? shareOfMany : shareOfFew);
+    PlannerLimits own = share(run.limits, many ? shareOfMany : shareOfFew);
+    if (!many) {
+        own.wallClock = std::min(own.wallClock, longestOfFew);
+    }
     PlannerLimits first = own;
     const bool plain = isPlain(run.problem);
     first.steps = std::min(own.steps, plain ? stepsIfPlain : stepsToFirst);
@@ -170,7 +193,12 @@ SearchResult searchProvingInRoom(const Run& run, SearchResult first)
     if (known) {
         search.startFrom(*known);
     }
-    search.run();
+    ExactSearch::Elsewhere elsewhere;
+    if (run.work != ExactSearch::Work::All) {
+        elsewhere = {[&](std::int64_t below) { return run.incumbent.cheaper(below); },
+                     [&] { return run.incumbent.bound(); }};
+    }
+    search.run(run.work, elsewhere);
     if (search.isOptimal()) {
         run.incumbent.prove(*search.best()->cost, budget.taken());
     }
@@ -216,19 +244,54 @@ SearchResult searchExactly(const Run& run)
     return result;
 }
 
-/// One search a thread, each with a seed of its own; the first one proves.
+/// A search that may be told to end, by whoever waits for it too.
+class Ending
+{
+public:
+    explicit Ending(const std::stop_token& outer)
+        : passOn_(outer, [this] { source_.request_stop(); })
+    {}
+    [[nodiscard]] std::stop_token token() const { return source_.get_token(); }
+    void end() { source_.request_stop(); }
+
+private:
+    std::stop_source source_;
+    std::stop_callback<std::function<void()>> passOn_;
+};
+
+/// One search a thread, each with a seed of its own. Alone the first one improves and proves; where
+/// there is a second one, that proves as soon as there is a plan. Whichever is done ends all.
 std::vector<SearchResult> searchAll(const Run& run)
 {
     std::vector<SearchResult> results(static_cast<std::size_t>(std::max(1, run.limits.threads)));
-    {
-        std::vector<std::jthread> others;
-        for (std::size_t i = 1; i < results.size(); ++i) {
-            Run own = run;
-            own.limits.seed += i * 0x51ed2701U;
-            others.emplace_back([&results, own, i] { results[i] = searchQuickly(own); });
-        }
-        results[0] = searchExactly(run);
+    Ending quick(run.stop);
+    Ending all(run.stop);
+    run.incumbent.whenFound([&quick] { quick.end(); });
+    std::vector<std::jthread> others;
+    for (std::size_t i = 1; i < results.size(); ++i) {
+        Run own = run;
+        own.limits.seed += i * 0x51ed2701U;
+        others.emplace_back([&results, &quick, &all, own, i]() mutable {
+            own.stop = i == 1 ? quick.token() : all.token();
+            results[i] = searchQuickly(own);
+            if (i == 1 && own.incumbent.best()) {
+                own.stop = all.token();
+                own.work = ExactSearch::Work::Prove;
+                const std::int64_t steps = results[i].stepsTaken;
+                results[i] = searchProving(own, {});
+                results[i].stepsTaken += steps;
+                all.end();
+            }
+        });
     }
+    Run own = run;
+    own.stop = all.token();
+    if (results.size() > 1) {
+        own.work = ExactSearch::Work::Improve;
+    }
+    results[0] = searchExactly(own);
+    all.end();
+    quick.end();
     return results;
 }
 

@@ -26,10 +26,15 @@ std::int64_t luby(std::int64_t position)
 
 } // namespace
 
-std::optional<Literal> Search::pick(bool byActivity)
+std::optional<Literal> Search::pick(Effort effort)
 {
     const Trail& trail = engine_->trail();
-    if (byActivity) {
+    if (effort.resolvesFirst && first_) {
+        if (const auto literal = first_(trail)) {
+            return literal;
+        }
+    }
+    if (effort.byActivity) {
         if (const auto named = engine_->activity().next(trail)) {
             if (named->variable().index >= aims_.size()) {
                 return named;
@@ -114,7 +119,7 @@ Search::End Search::run(const Literals& assumptions, Effort effort)
             }
             continue;
         }
-        if (const auto literal = pick(effort.byActivity)) {
+        if (const auto literal = pick(effort)) {
             engine_->decide(*literal);
             continue;
         }

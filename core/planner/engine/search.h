@@ -31,7 +31,8 @@ public:
     struct Effort
     {
         std::int64_t conflicts = 0;
-        bool byActivity = true; // else only by the brancher
+        bool byActivity = true;     // else only by the brancher
+        bool resolvesFirst = false; // before all: what `resolveFirst` names
     };
 
     Search(Engine& engine, Brancher brancher, MayGoOn mayGoOn)
@@ -43,11 +44,13 @@ public:
     [[nodiscard]] const std::vector<Bound>& values() const { return values_; }
     /// Some of the assumptions that cannot hold together.
     [[nodiscard]] const Literals& core() const { return core_; }
+    /// What to decide first where that is asked for; absent: nothing.
+    void resolveFirst(Brancher first) { first_ = std::move(first); }
     /// Values to keep close to.
     void aimAt(std::vector<Bound> values) { aims_ = std::move(values); }
 
 private:
-    [[nodiscard]] std::optional<Literal> pick(bool byActivity);
+    [[nodiscard]] std::optional<Literal> pick(Effort effort);
     /// Decides assumptions that are not yet. False: one fails.
     [[nodiscard]] bool assume(const Literals& assumptions);
     void keepSolution();
@@ -55,6 +58,7 @@ private:
 
     Engine* engine_;
     Brancher brancher_;
+    Brancher first_;
     MayGoOn mayGoOn_;
     std::vector<Bound> values_;
     std::vector<Bound> aims_;

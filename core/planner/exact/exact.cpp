@@ -46,6 +46,10 @@ ExactSearch::ExactSearch(const Problem& problem, quick_start::Budget& budget, st
               return budget_->spend(whole);
           })
 {
+    if (model_.gapCosts() != nullptr) {
+        search_.resolveFirst(
+            [this](const engine::Trail& trail) { return model_.gapCosts()->worstConflict(trail); });
+    }
     if (isSupported() && !model_.engine().propagate()) {
         infeasible_ = true;
     }
@@ -173,7 +177,7 @@ void ExactSearch::prove(std::int64_t conflicts)
         return;
     }
     const std::int64_t target = bound_ + (most - bound_) * proofPercent_ / 100;
-    const End end = search_.run({below(model_.cost(), target + 1)}, {conflicts, true});
+    const End end = search_.run({below(model_.cost(), target + 1)}, {conflicts, true, true});
     if (end == End::Found) {
         unprovable_ = search_.values()[model_.cost().index];
         read();
@@ -278,47 +282,74 @@ void ExactSearch::improveAround(std::int64_t conflicts)
     }
 }
 
-void ExactSearch::run()
+void ExactSearch::noteElsewhere(const Elsewhere& elsewhere)
+{
+    if (!elsewhere.cheaper) {
+        return;
+    }
+    const std::int64_t below = best_ ? *best_->cost : std::numeric_limits<std::int64_t>::max();
+    if (auto cheaper = elsewhere.cheaper(below)) {
+        take(*std::move(cheaper));
+    }
+    const std::int64_t bound = elsewhere.bound();
+    if (bound > bound_) {
+        bound_ = bound;
+        model_.engine().addFact(engine::atLeast(model_.cost(), static_cast<Bound>(bound)));
+        optimal_ = optimal_ || (best_ && bound_ >= *best_->cost);
+    }
+}
+
+void ExactSearch::workOn(Work work, int turn, std::int64_t& slice)
 {
     // Where sweeping proves too, a proof of less is only for the bound, and with many tasks dear.
     const bool sweepProves = model_.likelyCost() == model_.cost();
     const bool provesLess = !sweepProves || problem_->tasks.size() <= tasksForBound;
+    if (exhausted_ || work == Work::Prove) {
+        if (turn % 2 == 0) {
+            prove(firstSlice);
+        } else {
+            raiseBound(firstSlice);
+        }
+        return;
+    }
+    const bool raises = work == Work::All;
+    switch (turn % turns) {
+    case 0:
+        sweep(slice, true);
+        slice = std::min(slice + slice / 4, longestSlice);
+        break;
+    case 1:
+        if (provesLess && raises) {
+            prove(sweepProves ? briefProof : firstSlice);
+        }
+        break;
+    case 2:
+    case 5:
+        if (turn > turns && raises) { // first of all a good plan
+            raiseBound(slice);
+        } else {
+            improveAround(around);
+        }
+        break;
+    default:
+        improveAround(around);
+    }
+}
+
+void ExactSearch::run(Work work, const Elsewhere& elsewhere)
+{
     std::int64_t slice = firstSlice;
     for (int turn = 0; !isOver() && isSupported(); ++turn) {
+        noteElsewhere(elsewhere);
+        if (isOver()) {
+            return;
+        }
         if (!best_) {
             sweep(slice, turn % 2 == 1);
             slice = std::min(slice + slice / 4, longestSlice);
             continue;
         }
-        if (exhausted_) {
-            if (turn % 2 == 0) {
-                prove(firstSlice);
-            } else {
-                raiseBound(firstSlice);
-            }
-            continue;
-        }
-        switch (turn % turns) {
-        case 0:
-            sweep(slice, true);
-            slice = std::min(slice + slice / 4, longestSlice);
-            break;
-        case 1:
-            if (provesLess) {
-                prove(sweepProves ? briefProof : firstSlice);
-            }
-            break;
-        case 2:
-        case 5:
-            if (turn > turns) { // first of all a good plan
-                raiseBound(slice);
-            } else {
-                improveAround(around);
-            }
-            break;
-        default:
-            improveAround(around);
-        }
+        workOn(work, turn, slice);
     }
 }
 

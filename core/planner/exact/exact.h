@@ -33,8 +33,20 @@ public:
     [[nodiscard]] bool isSupported() const { return model_.isSupported(); }
     /// Starts from a schedule that is known.
     void startFrom(const Schedule& schedule);
+    /// What another search, on a thread of its own, has found meanwhile.
+    struct Elsewhere
+    {
+        std::function<std::optional<Schedule>(std::int64_t below)> cheaper;
+        std::function<std::int64_t()> bound;
+    };
+    enum class Work
+    {
+        All,
+        Improve, // leaves it to another search to raise the bound
+        Prove    // leaves it to another to find better ones
+    };
     /// Searches until it is over: proven, or the budget is spent.
-    void run();
+    void run(Work work = Work::All, const Elsewhere& elsewhere = {});
 
     [[nodiscard]] bool isInfeasible() const { return infeasible_; }
     [[nodiscard]] bool isOptimal() const { return optimal_; }
@@ -59,6 +71,8 @@ private:
     [[nodiscard]] Literals neighbourhood();
     [[nodiscard]] std::vector<bool> freedTasks();
     void noteBound();
+    void noteElsewhere(const Elsewhere& elsewhere);
+    void workOn(Work work, int turn, std::int64_t& slice);
     [[nodiscard]] bool isOver() const
     {
         return infeasible_ || optimal_ || stuck_ || budget_->isOver();
