@@ -73,20 +73,16 @@ void dragLive(benchmark::State& state, const Case& made)
 int run(int argc, char** argv)
 {
     benchmark::Initialize(&argc, argv);
-    LibraryState state;
-    for (int i = 2; i < argc; ++i) {
-        auto content = readExchangeFile(argv[i]);
-        if (!content) {
-            std::cerr << content.error().forCook << "\n";
-            return 2;
-        }
-        state = imported(std::move(state), *content);
-    }
     if (argc < 3) {
         std::cerr << "drag_bench OCCASION FILE…\n";
         return 2;
     }
-    const Case made = caseFrom(state, argv[1]);
+    const Result<LibraryState> state = bench::stateFrom({argv + 2, argv + argc});
+    if (!state) {
+        std::cerr << state.error().forCook << "\n";
+        return 2;
+    }
+    const Case made = caseFrom(*state, argv[1]);
     benchmark::RegisterBenchmark("judge a whole plan", judgeWholePlan, made);
     benchmark::RegisterBenchmark("drag, judged as a whole", dragAndJudgeAll, made);
     benchmark::RegisterBenchmark("drag, judged live", dragLive, made);

@@ -7,6 +7,7 @@
 #include <algorithm>
 
 #include "core/plan/live_plan.h"
+#include "tests/bench/window_bench.h"
 #include "tests/support/demo_evening.h"
 #include "ui/models/clash_items.h"
 #include "ui/models/layout_edits.h"
@@ -176,10 +177,5 @@ BENCHMARK(wholeRepaint)->Unit(benchmark::kMillisecond);
 
 int main(int argc, char** argv)
 {
-    qputenv("QT_QPA_PLATFORM", "offscreen");
-    const QApplication application{argc, argv};
-    benchmark::Initialize(&argc, argv);
-    benchmark::RunSpecifiedBenchmarks();
-    benchmark::Shutdown();
-    return 0;
+    return suppertide::bench::runInWindow(argc, argv);
 }

@@ -5,6 +5,7 @@
 
 #include <benchmark/benchmark.h>
 
+#include "tests/bench/window_bench.h"
 #include "tests/support/for_each_seed.h"
 #include "ui/models/menu_comparison.h"
 #include "ui/pages/menus/menus_page.h"
@@ -132,10 +133,5 @@ BENCHMARK(paintingTheChartAnew)->Unit(benchmark::kMillisecond);
 
 int main(int argc, char** argv)
 {
-    qputenv("QT_QPA_PLATFORM", "offscreen");
-    const QApplication application{argc, argv};
-    benchmark::Initialize(&argc, argv);
-    benchmark::RunSpecifiedBenchmarks();
-    benchmark::Shutdown();
-    return 0;
+    return suppertide::bench::runInWindow(argc, argv);
 }

@@ -7,6 +7,7 @@
 
 #include <benchmark/benchmark.h>
 
+#include "tests/bench/window_bench.h"
 #include "tests/support/timeline/example_scene.h"
 #include "ui/timeline/painter.h"
 #include "ui/timeline/pleats.h"
@@ -167,10 +168,5 @@ BENCHMARK(geometryOfScene)->Arg(250)->Arg(1000)->Unit(benchmark::kMillisecond);
 
 int main(int argc, char** argv)
 {
-    qputenv("QT_QPA_PLATFORM", "offscreen");
-    const QApplication application{argc, argv};
-    benchmark::Initialize(&argc, argv);
-    benchmark::RunSpecifiedBenchmarks();
-    benchmark::Shutdown();
-    return 0;
+    return suppertide::bench::runInWindow(argc, argv);
 }
