@@ -1,3 +1,5 @@
+#include <QApplication>
+#include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
@@ -6,11 +8,14 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "tests/gui/panels/reach.h"
 #include "tests/support/demo_evening.h"
 #include "tests/support/memory_library.h"
 #include "ui/document/document.h"
 #include "ui/models/menu_outline.h"
+#include "ui/models/recipe_outline.h"
 #include "ui/pages/outline/outline_page.h"
 
 namespace suppertide::ui {
@@ -38,12 +43,15 @@ protected:
     {
         return openOccasion(document_->library())->occasion;
     }
-    [[nodiscard]] QLineEdit& line(const char* key) const
+    /// Editors of the row before go, and those of this one show, when the event loop comes round.
+    static void settle()
     {
-        // Editors of the row before go, and those of this one show, when the event loop comes
-        // round.
         QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
         QCoreApplication::processEvents();
+    }
+    [[nodiscard]] QLineEdit& line(const char* key) const
+    {
+        settle();
         const auto* editor =
             page_->findChild<QWidget*>(QStringLiteral("field.") + QLatin1String(key));
         auto* input = editor == nullptr ? nullptr : editor->findChild<QLineEdit*>();
@@ -149,6 +157,68 @@ TEST_F(MenuPage, FollowsChangesThatItDidNotMake)
                      [](Occasion& next) { findIn(next.guests, GuestId{"bea"})->name = "Beate"; }),
         "Rename");
     EXPECT_EQ(line("name").text(), "Beate");
+}
+
+/// The field that has the focus.
+QString focusedField()
+{
+    const QWidget* widget = QApplication::focusWidget();
+    return widget == nullptr || widget->parentWidget() == nullptr
+               ? QString()
+               : widget->parentWidget()->objectName();
+}
+
+class RecipePage : public MenuPage
+{
+protected:
+    void SetUp() override
+    {
+        MenuPage::SetUp();
+        const RecipeId pavlova{"rhubarb-pavlova"};
+        const Recipe& recipe = *document_->library().recipes.at(pavlova);
+        page_ = std::make_unique<OutlinePage>("Recipe", std::make_unique<RecipeOutline>(pavlova),
+                                              *document_, makeTheme(Appearance::Light));
+        page_->resize(340, 900);
+        ASSERT_TRUE(test::becomesActive(*page_));
+        page_->select("line:" + recipe.common.lines.front().id.text());
+    }
+};
+
+/// What an amount weighs is said at the ingredient, and so changes with it.
+TEST_F(RecipePage, GoesOnWithTheNextFieldThoughWhatIsSaidOfAnotherChanges)
+{
+    QLineEdit& amount = line("amount");
+    amount.setFocus(Qt::TabFocusReason);
+    amount.selectAll();
+    QTest::keyClicks(&amount, QStringLiteral("7"));
+    QTest::keyClick(&amount, Qt::Key_Tab);
+    settle();
+    EXPECT_EQ(document_->undoStack().count(), 1);
+    EXPECT_TRUE(focusedField().startsWith(QStringLiteral("field.")))
+        << focusedField().toStdString();
+    EXPECT_NE(focusedField(), QStringLiteral("field.amount"));
+    // Seven whites of 33 g.
+    const auto labels =
+        page_->findChild<QWidget*>(QStringLiteral("field.ingredient"))->findChildren<QLabel*>();
+    EXPECT_TRUE(std::any_of(labels.begin(), labels.end(), [](const QLabel* label) {
+        return label->text().contains(QStringLiteral("this weighs 2"));
+    }));
+}
+
+TEST_F(RecipePage, KeepsTheFocusAtAFieldThatMakesOthersAppear)
+{
+    const auto known = [this] {
+        return page_->findChild<QWidget*>(QStringLiteral("field.known"))->findChild<QCheckBox*>();
+    };
+    settle();
+    known()->setFocus(Qt::TabFocusReason);
+    QTest::keyClick(known(), Qt::Key_Space);
+    settle();
+    EXPECT_EQ(document_->undoStack().count(), 1);
+    EXPECT_EQ(focusedField(), QStringLiteral("field.known"));
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Space);
+    settle();
+    EXPECT_EQ(document_->undoStack().count(), 2) << "and once more";
 }
 
 } // namespace

@@ -41,8 +41,7 @@ void FieldEditor::setInput(QWidget* input, bool hasOwnLabel)
 bool FieldEditor::canShow(const Field& field) const
 {
     return field.key == field_.key && field.kind == field_.kind && field.label == field_.label &&
-           field.options == field_.options && field.help == field_.help &&
-           field.unit == field_.unit;
+           field.options == field_.options && field.unit == field_.unit;
 }
 
 void FieldEditor::show(const Field& field)
@@ -51,6 +50,9 @@ void FieldEditor::show(const Field& field)
     field_ = field;
     showFault(field.fault);
     if (!isSame) {
+        help_->setText(field.help);
+        help_->setVisible(!field.help.isEmpty());
+        focusProxy()->setAccessibleDescription(field.help);
         showValue(field);
     }
 }

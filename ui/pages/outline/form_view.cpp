@@ -1,5 +1,7 @@
 #include "ui/pages/outline/form_view.h"
 
+#include <QApplication>
+#include <QScrollBar>
 #include <QVBoxLayout>
 
 #include "ui/pages/outline/field_editor.h"
@@ -46,8 +48,22 @@ void FormView::show(const std::vector<Field>& fields)
     }
 }
 
+/// The field that has the focus; empty: none.
+std::string FormView::focused() const
+{
+    for (const FieldEditor* editor : editors_) {
+        if (editor->isAncestorOf(QApplication::focusWidget())) {
+            return editor->field().key;
+        }
+    }
+    return {};
+}
+
 void FormView::build(const std::vector<Field>& fields)
 {
+    // Whoever is typing goes on where they were.
+    const std::string focus = focused();
+    const int scrolled = verticalScrollBar()->value();
     for (FieldEditor* editor : editors_) {
         column_->removeWidget(editor);
         editor->blockSignals(true); // what it loses by going is no entry
@@ -60,6 +76,10 @@ void FormView::build(const std::vector<Field>& fields)
         connect(editor, &FieldEditor::entered, this, &FormView::entered);
         column_->insertWidget(static_cast<int>(editors_.size()), editor);
         editors_.push_back(editor);
+    }
+    if (!focus.empty()) {
+        verticalScrollBar()->setValue(scrolled);
+        focusField(focus);
     }
 }
 

@@ -36,6 +36,7 @@ Q_SIGNALS:
 private:
     [[nodiscard]] bool canKeep(const std::vector<Field>& fields) const;
     void build(const std::vector<Field>& fields);
+    [[nodiscard]] std::string focused() const;
 
     Theme theme_;
     std::vector<FieldEditor*> editors_;
