@@ -31,15 +31,13 @@ RowPath numbered(const RowPath& below, const char* kind, std::size_t number)
 class TinRows
 {
 public:
-    explicit TinRows(const Recipe& recipe) : recipe_(recipe) {}
-
     void add(const OtherTin& tin)
     {
         const RowPath path = RowPath().with("tin", tin.vessel.text());
         addRow(path, 1, text(tin.name), text(nameOf(tin.mould)));
         const RowPath deep = path.with("tin-filled", "deep");
-        addRow(deep, 2, menu::filledAsDeep(),
-               tr("serves %1 instead of %2").arg(number(tin.serves), number(recipe_.portions)));
+        addRow(deep, 2, menu::filledAsDeep());
+        addRow(deep.with("tin-line", "serves"), 3, tr("one of them serves"), number(tin.serves));
         for (std::size_t i = 0; i < tin.asDeep.size(); ++i) {
             addRow(numbered(deep, "tin-line", i), 3, text(tin.asDeep[i].ingredient),
                    text(toText(tin.asDeep[i].amount)))
@@ -53,7 +51,7 @@ public:
         for (std::size_t i = 0; i < tin.sameAmounts.size(); ++i) {
             const DurationRange& range = tin.sameAmounts[i].duration;
             addRow(numbered(same, "tin-step", i), 3, text(tin.sameAmounts[i].step),
-                   tr("%1, from %2 to %3")
+                   tr("%1 (%2 to %3)")
                        .arg(text(durationText(range.likely)), text(durationText(range.least)),
                             text(durationText(range.most))));
         }
@@ -80,7 +78,6 @@ private:
         return text(toText(Amount{down > Rational{0} ? down : portions, Unit::Piece}));
     }
 
-    const Recipe& recipe_;
     std::vector<OutlineRow> rows_;
 };
 
@@ -97,9 +94,9 @@ std::vector<OutlineRow> tinRows(const LibraryState& library, const Recipe& recip
     if (tins.empty()) {
         return {};
     }
-    TinRows rows(recipe);
-    OutlineRow& heading = rows.addRow({}, 0, tr("In another tin of “%1”").arg(text(kitchen->name)),
-                                      tr("instead of %1").arg(text(nameOf(*own))));
+    TinRows rows;
+    OutlineRow& heading =
+        rows.addRow({}, 0, tr("In another tin"), tr("instead of %1").arg(text(nameOf(*own))));
     heading.kind = RowKind::Heading;
     heading.id = "tins";
     for (const OtherTin& tin : tins) {

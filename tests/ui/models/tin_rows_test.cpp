@@ -52,7 +52,7 @@ TEST(TinRows, SayAmountsAndTimesInTheWordsOfTheMenuPage)
     const std::string deep = "tin:gratin-dish/tin-filled:deep";
     EXPECT_EQ(row(deep).title, menu::filledAsDeep());
     // (32/28)² = 64/49, of eight.
-    EXPECT_EQ(row(deep).detail, u"serves 10¼ instead of 8"_s);
+    EXPECT_EQ(row(deep + "/tin-line:serves").detail, u"10¼"_s);
     const OutlineRow line = row(deep + "/tin-line:0");
     EXPECT_EQ(line.title.toStdString(), recipe.common.lines.front().ingredient);
     ASSERT_TRUE(line.amount);
@@ -60,7 +60,7 @@ TEST(TinRows, SayAmountsAndTimesInTheWordsOfTheMenuPage)
     const OutlineRow step = row("tin:small-tins/tin-filled:same/tin-step:0");
     EXPECT_EQ(row("tin:small-tins/tin-filled:same").title, menu::filledWithTheSame());
     EXPECT_FALSE(step.title.isEmpty());
-    EXPECT_TRUE(step.detail.contains(u", from "_s)) << step.detail.toStdString();
+    EXPECT_TRUE(step.detail.contains(u" to "_s)) << step.detail.toStdString();
 }
 
 TEST(TinRows, AreReadAndNotChanged)
