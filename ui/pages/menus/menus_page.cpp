@@ -163,7 +163,7 @@ void MenusPage::show(MenuComparison* comparison, std::optional<std::size_t> now)
     setShown(comparison_ != nullptr);
     isStale_ = false;
     now_ = now;
-    constexpr int nameWidth = 230; // px, of the first column to begin with
+    constexpr int nameWidth = 238; // px, of the first column to begin with
     table_->resizeColumnsToContents();
     table_->setColumnWidth(0, static_cast<int>(nameWidth * theme_.textScale));
     refresh(now);
