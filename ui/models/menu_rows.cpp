@@ -2,6 +2,8 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include <algorithm>
+
 #include "core/menus/by_product_offers.h"
 #include "core/wording/diet_words.h"
 #include "core/wording/wording.h"
@@ -113,9 +115,25 @@ private:
         }
         for (const MixEntry& mix : dish.mix) {
             add(path.with("mix", mix.variant.text()), depth + 1,
-                text(menu::variantName(library_, dish, mix.variant)),
-                text(fieldText(mix.portions)));
+                text(menu::variantName(library_, dish, mix.variant)), text(fieldText(mix.portions)))
+                .fault = tooFew(mix);
         }
+    }
+    /// Where those named for it would eat more than is made of it, in a sentence.
+    [[nodiscard]] QString tooFew(const MixEntry& mix) const
+    {
+        Portions eaten{0};
+        for (const Guest& guest : occasion_.guests) {
+            if (std::ranges::find(mix.guests, guest.id) != mix.guests.end()) {
+                eaten = eaten + guest.portion;
+            }
+        }
+        return eaten > mix.portions
+                   ? MenuOutline::tr(
+                         "Those who are ticked for it eat %1, and %2 is made: make more "
+                         "of it, or tick fewer.")
+                         .arg(text(fieldText(eaten)), text(fieldText(mix.portions)))
+                   : QString();
     }
 
     const LibraryState& library_;

@@ -9,6 +9,7 @@
 #include "ui/models/batch_words.h"
 #include "ui/models/menu_outline.h"
 #include "ui/models/outline_items.h"
+#include "ui/models/row_path.h"
 
 namespace suppertide::ui {
 namespace {
@@ -129,6 +130,27 @@ TEST_F(MenuOutlineTest, ReadsEachFieldBackAsItIsShown)
         }
     }
     EXPECT_GT(fields, 60U);
+}
+
+TEST_F(MenuOutlineTest, SaysWhereMoreAreNamedForAVariantThanItIsMadeFor)
+{
+    const auto rows = outline_.rows(library_);
+    const auto mix = std::find_if(rows.begin(), rows.end(), [](const OutlineRow& row) {
+        return RowPath(row.id).kind() == "mix" && row.detail == QStringLiteral("8");
+    });
+    ASSERT_NE(mix, rows.end());
+    const auto faultWith = [&](const char* portions) {
+        const auto edit =
+            outline_.set(library_, mix->id, "portions", std::string(portions)).value();
+        const auto after = outline_.rows(edit.next);
+        return std::find_if(after.begin(), after.end(),
+                            [&](const OutlineRow& row) { return row.id == mix->id; })
+            ->fault;
+    };
+    EXPECT_TRUE(faultWith("8").isEmpty());
+    EXPECT_TRUE(faultWith("9").isEmpty()) << "one is left over";
+    EXPECT_TRUE(faultWith("7 1/2").contains(QStringLiteral("eat 8")));
+    EXPECT_TRUE(faultWith("0").contains(QStringLiteral("0 is made")));
 }
 
 TEST_F(MenuOutlineTest, SaysWhatCanBeTypedWhereItCannotReadAField)
