@@ -1,5 +1,7 @@
 #include "ui/models/comma_list.h"
 
+#include <fmt/format.h>
+
 #include <charconv>
 #include <cmath>
 
@@ -17,8 +19,12 @@ std::string_view trimmed(std::string_view text)
 
 std::optional<Celsius> readDegrees(std::string_view text)
 {
+    constexpr std::string_view minus = "−";
+    const bool isBelow = text.starts_with(minus);
+    text.remove_prefix(isBelow ? minus.size() : 0);
     int degrees = 0;
     const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), degrees);
+    degrees = isBelow ? -degrees : degrees;
     const std::string_view unit = trimmed(text.substr(static_cast<std::size_t>(end - text.data())));
     constexpr int hottest = 1000; // so that tenths of it are in bounds
     if (error != std::errc{} || degrees > hottest || degrees < -hottest) {
@@ -29,6 +35,12 @@ std::optional<Celsius> readDegrees(std::string_view text)
     }
     const bool isCelsius = unit.empty() || unit == "°C" || unit == "C" || unit == "°";
     return isCelsius ? std::optional(Celsius::degrees(degrees)) : std::nullopt;
+}
+
+std::string typedDegrees(Celsius temperature, bool isFahrenheit)
+{
+    return isFahrenheit ? fmt::format("{} °F", std::lround(temperature.tenths() * 0.18 + 32))
+                        : fmt::format("{} °C", temperature.wholeDegrees());
 }
 
 std::optional<std::pair<Minutes, Celsius>> readTimeAndDegrees(std::string_view text,

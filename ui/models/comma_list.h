@@ -3,6 +3,7 @@
 #pragma once
 
 #include <optional>
+#include <string>
 #include <string_view>
 #include <utility>
 #include <vector>
@@ -17,6 +18,8 @@ namespace suppertide::ui {
 
 /// "180", "180 °C", "350 °F"; nothing if it is no temperature.
 [[nodiscard]] std::optional<Celsius> readDegrees(std::string_view text);
+/// In whole degrees, as it is read again.
+[[nodiscard]] std::string typedDegrees(Celsius temperature, bool isFahrenheit);
 
 /// "45 min at 180 °C" with the word " at " between; nothing if it is not so.
 [[nodiscard]] std::optional<std::pair<Minutes, Celsius>> readTimeAndDegrees(std::string_view text,

@@ -153,9 +153,11 @@ public:
         return *this;
     }
     /// How the last field is to be filled in.
-    FieldList& help(const QString& text)
+    /// `fahrenheit`: the same for who reads °F, if that is another.
+    FieldList& help(const QString& text, const QString& fahrenheit = {})
     {
         entries_.back().field.help = text;
+        entries_.back().field.fahrenheitHelp = fahrenheit;
         return *this;
     }
 

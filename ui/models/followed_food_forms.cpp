@@ -72,26 +72,9 @@ void addMaterial(FieldList<FollowedFood>& form, const FollowedFood& food)
 /// Empty: not said.
 void addMiddle(FieldList<FoodTreatment>& form, const FoodTreatment& treatment)
 {
-    const std::string now =
-        treatment.to ? std::to_string(treatment.to->wholeDegrees()) : std::string();
-    form.add(FieldList<FoodTreatment>::plain("to", tr("Until its middle is at"), FieldKind::Line,
-                                             now),
-             [](FoodTreatment& next, const FieldValue& value) -> Result<void> {
-                 const QString said = text(std::get<std::string>(value)).trimmed();
-                 bool isNumber = false;
-                 const int degrees = said.toInt(&isNumber);
-                 if (said.isEmpty()) {
-                     next.to.reset();
-                 } else if (isNumber && degrees >= -40 && degrees <= 250) {
-                     next.to = Celsius::degrees(degrees);
-                 } else {
-                     return Failure{FailureKind::BadInput,
-                                    "Write whole degrees Celsius from −40 to 250, or nothing.",
-                                    {}};
-                 }
-                 return {};
-             })
-        .help(tr("°C; empty: it is not said"));
+    addDegreesOrNone(form, "to", tr("Until its middle is at"), &FoodTreatment::to, treatment.to,
+                     {-40, 250})
+        .help(tr("°C; empty: it is not said"), tr("°F; empty: it is not said"));
 }
 
 } // namespace

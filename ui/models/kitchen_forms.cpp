@@ -15,32 +15,43 @@ QString tr(const char* text)
     return QCoreApplication::translate("KitchenOutline", text);
 }
 
-/// Degrees a minute with up to three decimals, as text.
+/// Degrees a minute with up to three decimals, as text. 9 °F is as much as 5 °C.
 void addRate(FieldList<KitchenOven>& form, const char* key, const QString& label, std::int64_t now,
              std::int64_t KitchenOven::*member)
 {
-    form.add(FieldList<KitchenOven>::plain(key, label, FieldKind::Line,
-                                           fieldText(Rational{now, 1000})),
+    static constexpr std::string_view fahrenheit = "°F";
+    const Rational inFahrenheit = Rational{now, 1000} * Rational{9, 5};
+    Field field =
+        FieldList<KitchenOven>::plain(key, label, FieldKind::Line, fieldText(Rational{now, 1000}));
+    field.fahrenheit = fieldText(Rational{(inFahrenheit * Rational{100}).rounded(), 100}) + " °F";
+    form.add(std::move(field),
              [member](KitchenOven& oven, const FieldValue& value) -> Result<void> {
-                 const auto rate = readFraction(std::get<std::string>(value));
+                 std::string_view text = trimmed(std::get<std::string>(value));
+                 const bool isFahrenheit = text.ends_with(fahrenheit);
+                 if (isFahrenheit) {
+                     text = trimmed(text.substr(0, text.size() - fahrenheit.size()));
+                 }
+                 const auto rate = readFraction(std::string(text));
                  if (!rate) {
                      return rate.error();
                  }
-                 const std::int64_t milli = (*rate * Rational{1000}).rounded();
-                 if (milli <= 0) {
-                     return Failure{FailureKind::BadInput, "It is more than 0 °C a minute.", {}};
+                 const Rational milli = *rate * (isFahrenheit ? Rational{5000, 9} : Rational{1000});
+                 if (milli.rounded() <= 0) {
+                     return Failure{FailureKind::BadInput, "It is more than 0° a minute.", {}};
                  }
-                 oven.*member = milli;
+                 oven.*member = milli.rounded();
                  return {};
              })
-        .help(tr("°C a minute"));
+        .help(tr("°C a minute"), tr("°F a minute"));
 }
 
 /// "7 min to 120 °C, 14 min to 200 °C"; empty: nobody has measured it.
 void addWarming(FieldList<KitchenOven>& form, const KitchenOven& oven)
 {
-    form.add(FieldList<KitchenOven>::plain("warming", tr("Measured"), FieldKind::Line,
-                                           warmingText(oven.warming)),
+    Field field = FieldList<KitchenOven>::plain("warming", tr("Measured"), FieldKind::Line,
+                                                warmingText(oven.warming));
+    field.fahrenheit = warmingText(oven.warming, true);
+    form.add(std::move(field),
              [](KitchenOven& next, const FieldValue& value) -> Result<void> {
                  auto warming = readWarming(std::get<std::string>(value));
                  if (!warming) {
@@ -50,6 +61,8 @@ void addWarming(FieldList<KitchenOven>& form, const KitchenOven& oven)
                  return {};
              })
         .help(tr("by a thermometer, from cold: 7 min to 120 °C, 14 min to 200 °C; then this "
+                 "counts"),
+              tr("by a thermometer, from cold: 7 min to 250 °F, 14 min to 390 °F; then this "
                  "counts"));
 }
 
@@ -71,27 +84,10 @@ void addHours(FieldList<KitchenCook>& form, const KitchenCook& cook)
 /// Empty: nobody has measured it.
 void addMeasuredCelsius(FieldList<ColdPlace>& form, const ColdPlace& cold)
 {
-    const std::string now =
-        cold.temperature ? std::to_string(cold.temperature->wholeDegrees()) : std::string();
-    form.add(FieldList<ColdPlace>::plain("temperature", tr("Measured"), FieldKind::Line, now),
-             [](ColdPlace& next, const FieldValue& value) -> Result<void> {
-                 const QString text =
-                     QString::fromStdString(std::get<std::string>(value)).trimmed();
-                 if (text.isEmpty()) {
-                     next.temperature.reset();
-                     return {};
-                 }
-                 bool isNumber = false;
-                 const int degrees = text.toInt(&isNumber);
-                 if (!isNumber || degrees < -40 || degrees > 15) {
-                     return Failure{FailureKind::BadInput,
-                                    "Write whole degrees Celsius from −40 to 15, or nothing.",
-                                    {}};
-                 }
-                 next.temperature = Celsius::degrees(degrees);
-                 return {};
-             })
-        .help(tr("°C by a thermometer; empty: 4 °C, −18 °C are taken"));
+    addDegreesOrNone(form, "temperature", tr("Measured"), &ColdPlace::temperature, cold.temperature,
+                     {-40, 15})
+        .help(tr("°C by a thermometer; empty: 4 °C, −18 °C are taken"),
+              tr("°F by a thermometer; empty: 39 °F, 0 °F are taken"));
 }
 
 std::string joined(const std::vector<std::string>& words)
@@ -125,7 +121,8 @@ FieldList<Kitchen> kitchenForm(const Kitchen& kitchen)
                         [](Kitchen& next, Celsius value) { next.roomTemperature = value; });
     form.whole("altitude", tr("Above the sea"), &Kitchen::altitudeMetres, -400, 5000,
                QStringLiteral("m"))
-        .help(tr("water boils 1 °C cooler for each 300 m"));
+        .help(tr("water boils 1 °C cooler for each 300 m"),
+              tr("water boils 2 °F cooler for each 300 m"));
     return form;
 }
 

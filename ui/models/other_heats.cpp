@@ -14,8 +14,8 @@ namespace {
 Failure unreadable(std::string_view text)
 {
     return {FailureKind::BadInput,
-            fmt::format("“{}” cannot be read here. Write it like 45 min at 180 °C, with commas "
-                        "between several.",
+            fmt::format("“{}” cannot be read here. Write it like 45 min at 180 °C or 45 min at "
+                        "355 °F, with commas between several.",
                         text),
             ""};
 }
@@ -77,12 +77,12 @@ Result<std::vector<OtherHeat>> readOtherHeats(std::string_view text, const Step&
                                     [&step](std::string_view one) { return readOne(one, step); });
 }
 
-std::string otherHeatsText(const Step& step)
+std::string otherHeatsText(const Step& step, bool isFahrenheit)
 {
     std::string text;
     for (const OtherHeat& heat : step.otherHeats) {
-        text += fmt::format("{}{} at {} °C", text.empty() ? "" : ", ",
-                            fieldText(heat.duration.likely), bestOf(heat).wholeDegrees());
+        text += fmt::format("{}{} at {}", text.empty() ? "" : ", ", fieldText(heat.duration.likely),
+                            typedDegrees(bestOf(heat), isFahrenheit));
     }
     return text;
 }

@@ -17,6 +17,6 @@ namespace suppertide::ui {
                                                             const Step& step);
 
 /// As it is read again.
-[[nodiscard]] std::string otherHeatsText(const Step& step);
+[[nodiscard]] std::string otherHeatsText(const Step& step, bool isFahrenheit = false);
 
 } // namespace suppertide::ui

@@ -73,8 +73,12 @@ struct Field
     QString unit; // after a number: "°C"
     /// Of a temperature: exactly. It may be entered as text too, in tenths of a °C.
     std::optional<Celsius> celsius;
+    /// Of a line with temperatures in it: the same in °F. A figure that is then entered without a
+    /// unit is one of °F.
+    std::optional<std::string> fahrenheit;
     std::optional<Amount> amount; // that is entered, as it is stored
     QString help;                 // how to fill it in
+    QString fahrenheitHelp;       // the same for who reads °F; empty: `help`
     QString fault;                // what is wrong with it now
 
     friend bool operator==(const Field&, const Field&) = default;

@@ -13,8 +13,8 @@ namespace {
 Failure unreadable(std::string_view text)
 {
     return {FailureKind::BadInput,
-            fmt::format("“{}” cannot be read here. Write it like 14 min to 200 °C, with a comma "
-                        "between two.",
+            fmt::format("“{}” cannot be read here. Write it like 14 min to 200 °C or 14 min to "
+                        "390 °F, with a comma between two.",
                         text),
             ""};
 }
@@ -48,12 +48,12 @@ Result<std::vector<OvenWarming>> readWarming(std::string_view text)
     return warming;
 }
 
-std::string warmingText(const std::vector<OvenWarming>& warming)
+std::string warmingText(const std::vector<OvenWarming>& warming, bool isFahrenheit)
 {
     std::string text;
     for (const OvenWarming& each : warming) {
-        text += fmt::format("{}{} to {} °C", text.empty() ? "" : ", ", fieldText(each.after),
-                            each.shown.wholeDegrees());
+        text += fmt::format("{}{} to {}", text.empty() ? "" : ", ", fieldText(each.after),
+                            typedDegrees(each.shown, isFahrenheit));
     }
     return text;
 }

@@ -15,6 +15,7 @@ namespace suppertide::ui {
 [[nodiscard]] Result<std::vector<OvenWarming>> readWarming(std::string_view text);
 
 /// As it is read again.
-[[nodiscard]] std::string warmingText(const std::vector<OvenWarming>& warming);
+[[nodiscard]] std::string warmingText(const std::vector<OvenWarming>& warming,
+                                      bool isFahrenheit = false);
 
 } // namespace suppertide::ui

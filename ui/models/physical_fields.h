@@ -2,6 +2,10 @@
 // recipes.
 #pragma once
 
+#include <fmt/format.h>
+
+#include "core/science/valid_range.h"
+#include "ui/models/comma_list.h"
 #include "ui/models/field_list.h"
 
 namespace suppertide::ui {
@@ -24,6 +28,38 @@ FieldList<Thing>& addCelsius(FieldList<Thing>& form, const char* key, const QStr
                        : Celsius::degrees(static_cast<int>(std::get<std::int64_t>(value))));
         return {};
     });
+}
+
+/// A line with whole degrees, in either unit; empty: nobody has said it. `range` is °C.
+template <typename Thing>
+FieldList<Thing>& addDegreesOrNone(FieldList<Thing>& form, const char* key, const QString& label,
+                                   std::optional<Celsius> Thing::*member,
+                                   const std::optional<Celsius>& now, std::pair<int, int> range)
+{
+    Field field = FieldList<Thing>::plain(
+        key, label, FieldKind::Line, now ? std::to_string(now->wholeDegrees()) : std::string());
+    field.fahrenheit = now ? typedDegrees(*now, true) : std::string();
+    return form.add(
+        std::move(field), [member, range](Thing& thing, const FieldValue& value) -> Result<void> {
+            const std::string_view text = trimmed(std::get<std::string>(value));
+            const auto [least, most] = range;
+            const auto degrees = readDegrees(text);
+            if (text.empty()) {
+                (thing.*member).reset();
+            } else if (degrees && *degrees >= Celsius::degrees(least) &&
+                       *degrees <= Celsius::degrees(most)) {
+                thing.*member = *degrees;
+            } else {
+                return Failure{FailureKind::BadInput,
+                               fmt::format("Write whole degrees from {} to {} °C ({} to {} °F), or "
+                                           "nothing.",
+                                           science::plainNumber(least), science::plainNumber(most),
+                                           science::plainNumber(least * 1.8 + 32),
+                                           science::plainNumber(most * 1.8 + 32)),
+                               {}};
+            }
+            return {};
+        });
 }
 
 /// Whole centimetres.

@@ -211,8 +211,10 @@ void addCautions(FieldList<Step>& form)
 
 void addOtherHeats(FieldList<Step>& form, const Step& step)
 {
-    form.add(FieldList<Step>::plain("other-heats", tr("Or else"), FieldKind::Line,
-                                    otherHeatsText(step)),
+    Field field =
+        FieldList<Step>::plain("other-heats", tr("Or else"), FieldKind::Line, otherHeatsText(step));
+    field.fahrenheit = otherHeatsText(step, true);
+    form.add(std::move(field),
              [](Step& next, const FieldValue& value) -> Result<void> {
                  auto heats = readOtherHeats(std::get<std::string>(value), next);
                  if (!heats) {
@@ -221,7 +223,8 @@ void addOtherHeats(FieldList<Step>& form, const Step& step)
                  next.otherHeats = std::move(*heats);
                  return {};
              })
-        .help(tr("like 45 min at 180 °C, 75 min at 150 °C; the planner chooses"));
+        .help(tr("like 45 min at 180 °C, 75 min at 150 °C; the planner chooses"),
+              tr("like 45 min at 355 °F, 75 min at 300 °F; the planner chooses"));
 }
 
 void addSkill(FieldList<Step>& form, const Step& step)

@@ -140,7 +140,7 @@ TEST_F(FoodFormsTest, AFridgeIsAsColdAsItWasMeasuredOrAsUsual)
     ASSERT_NE(fridge, rows.end());
     EXPECT_EQ(set(kitchen_, fridge->id, "temperature", std::string("7")), "");
     EXPECT_EQ(set(kitchen_, fridge->id, "temperature", std::string("warm")),
-              "Write whole degrees Celsius from −40 to 15, or nothing.");
+              "Write whole degrees from −40 to 15 °C (−40 to 59 °F), or nothing.");
     EXPECT_EQ(set(kitchen_, fridge->id, "temperature", std::string(" ")), "");
 }
 
@@ -156,7 +156,7 @@ TEST_F(FoodFormsTest, ARecipeFollowsAFoodThroughItsSteps)
     ASSERT_TRUE(hasRow(recipe_, library_, treatment)) << treatment;
     EXPECT_EQ(set(recipe_, treatment, "treatment", std::string("1")), "");
     EXPECT_EQ(set(recipe_, treatment, "to", std::string("hot")),
-              "Write whole degrees Celsius from −40 to 250, or nothing.");
+              "Write whole degrees from −40 to 250 °C (−40 to 482 °F), or nothing.");
     EXPECT_EQ(set(recipe_, treatment, "to", std::string("92")), "");
     EXPECT_EQ(set(recipe_, treatment, "sets", true), "");
     EXPECT_EQ(detailOf(recipe_, library_, treatment), u"sets how long");

@@ -223,11 +223,9 @@ void OutlinePage::enter(const std::string& key, const FieldValue& value)
 {
     const std::vector<Field> fields = outline_->fields(document_.library(), selected());
     const auto field = std::ranges::find(fields, key, &Field::key);
-    const auto* degrees = std::get_if<std::int64_t>(&value);
-    const bool isFahrenheit = readingStyle(document_).fahrenheit && degrees != nullptr &&
-                              field != fields.end() && field->celsius;
+    const bool isFahrenheit = readingStyle(document_).fahrenheit && field != fields.end();
     Result<Edit> edit = outline_->set(document_.library(), selected(), key,
-                                      isFahrenheit ? fromFahrenheit(*degrees) : value);
+                                      isFahrenheit ? fromFahrenheit(*field, value) : value);
     if (edit) {
         take(*std::move(edit));
     } else {
