@@ -209,6 +209,8 @@ Wait readWait(const JsonCursor& at)
         take(fields, "least", wait.least, readMinutes);
         take(fields, "most", wait.most, readMinutes);
         takeList(fields, "keep", wait.keep, readKeepOption);
+        take(fields, "chills_to", wait.chillsTo, readCelsius);
+        take(fields, "sets_for", wait.setsFor, readMinutes);
         return wait;
     });
 }
@@ -235,6 +237,7 @@ FoodTreatment readTreatment(const JsonCursor& at)
         take(fields, "to", treatment.to, readCelsius);
         take(fields, "leaves", treatment.leaves, readPercent);
         take(fields, "lid", treatment.isLid, readBool);
+        take(fields, "water_bath", treatment.isInBath, readBool);
         take(fields, "sets_duration", treatment.setsDuration, readBool);
         take(fields, "reheats", treatment.isReheating, readBool);
         take(fields, "becomes", treatment.becomes, readFoodClass);

@@ -173,6 +173,8 @@ JsonValue waitToJson(const Wait& wait)
     json.putUnless(usual.least, "least", wait.least);
     json.putIfAny("most", wait.most);
     json.putIfAny("keep", wait.keep, keepToJson);
+    json.putIfAny("chills_to", wait.chillsTo);
+    json.putUnless(usual.setsFor, "sets_for", wait.setsFor);
     return json.take();
 }
 
@@ -197,6 +199,7 @@ JsonValue treatmentToJson(const FoodTreatment& treatment)
     json.putIfAny("to", treatment.to);
     json.putUnless(usual.leaves, "leaves", treatment.leaves);
     json.putUnless(usual.isLid, "lid", treatment.isLid);
+    json.putUnless(usual.isInBath, "water_bath", treatment.isInBath);
     json.putUnless(usual.setsDuration, "sets_duration", treatment.setsDuration);
     json.putUnless(usual.isReheating, "reheats", treatment.isReheating);
     json.putIfAny("becomes", treatment.becomes);

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/science/moist_heat.h"
 #include "core/science/moist_surface.h"
 #include "core/science/surroundings.h"
 #include "core/science/water.h"
@@ -355,13 +356,41 @@ FoodPassage FoodRoutes::stagePassage(const TrackedFood& food, const FoodStage& s
     return passage;
 }
 
+/// As step_estimate.h has it: in its own steam.
+std::vector<HeatPart> FoodRoutes::inClosedPot(std::vector<HeatPart> air) const
+{
+    for (HeatPart& part : air) {
+        const double h = part.place.coefficient;
+        const auto place = science::inClosedPot(
+            {part.place.temperature, {h, h, h}, climate_.room, climate_.boiling});
+        if (place) {
+            part.place = {place->temperature, place->coefficient.likely};
+        }
+    }
+    return air;
+}
+
+/// Likewise: in the bath that the oven keeps hot.
+std::vector<HeatPart> FoodRoutes::inBath(std::vector<HeatPart> air) const
+{
+    for (HeatPart& part : air) {
+        if (const auto bath = science::waterBathInOven(part.place.temperature, climate_.boiling)) {
+            part.place = {bath->likely, coefficient(science::Place::WaterBath)};
+        }
+    }
+    return air;
+}
+
 void FoodRoutes::heatInStep(const FoodStage& stage, bool isStirred, FoodPassage& passage) const
 {
     if (stage.oven) {
         passage.place = safety::Place::Oven;
         passage.isFan = hasFanOn(*stage.oven);
-        passage.heat.parts = ovenHeat(*stage.oven, passage.when, !stage.does.isLid && !isStirred);
         const std::vector<HeatPart> air = ovenHeat(*stage.oven, passage.when, false);
+        passage.heat.parts = stage.does.isInBath ? inBath(air)
+                             : isStirred         ? air
+                             : stage.does.isLid  ? inClosedPot(air)
+                                                 : ovenHeat(*stage.oven, passage.when, true);
         if (!air.empty()) {
             passage.surroundings = meanOf(air);
         }

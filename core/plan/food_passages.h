@@ -85,6 +85,8 @@ private:
                 std::vector<FoodPassage>& passages) const;
     /// The fan is on where there is one and the step does not ask for something else.
     [[nodiscard]] bool hasFanOn(OvenDemandIndex demand) const;
+    [[nodiscard]] std::vector<HeatPart> inClosedPot(std::vector<HeatPart> air) const;
+    [[nodiscard]] std::vector<HeatPart> inBath(std::vector<HeatPart> air) const;
     [[nodiscard]] std::vector<HeatPart> ovenHeat(OvenDemandIndex demand, const Interval& when,
                                                  bool isBare) const;
     void heatInStep(const FoodStage& stage, bool isStirred, FoodPassage& passage) const;

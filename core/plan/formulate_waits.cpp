@@ -5,6 +5,7 @@
 
 #include "core/plan/followed_foods.h"
 #include "core/plan/tied_points.h"
+#include "core/plan/wait_estimate.h"
 
 namespace suppertide {
 
@@ -78,6 +79,7 @@ public:
 
     void write(TiedPair pair)
     {
+        computeLeast(pair);
         pair.from.point = conditional(evening_, index_, method_, pair.from.point, pair.to.point);
         const std::vector<KeepOption> places = withoutUseless(allowedPlaces(), wait_.most);
         if (places.size() > 1) {
@@ -103,6 +105,20 @@ public:
     }
 
 private:
+    /// Never longer than the recipe lets it wait.
+    void computeLeast(const TiedPair& pair)
+    {
+        computed_ = computedWait(wait_, making_.variants[variants_.front()].recipe,
+                                 pair.portions / making_.recipe->portions, evening_.kitchen());
+        if (!computed_ || !computed_->failure.empty()) {
+            return;
+        }
+        const std::optional<Minutes> inPlace =
+            wait_.keep.empty() ? std::nullopt : wait_.keep.front().most;
+        const std::optional<Minutes> most = least(wait_.most, inPlace);
+        wait_.least = most ? std::min(*most, computed_->range.likely) : computed_->range.likely;
+    }
+
     /// What a rule of food safety allows in a place, and which rule, where that is less than the
     /// recipe does. Where the recipe asks for longer than that, nothing is arranged by it: the
     /// history will be found to break the rule.
@@ -150,6 +166,7 @@ private:
         source.most = wait_.most;
         source.lossPerHour = lossPerHour;
         source.limitedBy = std::move(limitedBy);
+        source.computed = computed_;
         return source;
     }
 
@@ -313,7 +330,8 @@ private:
     FormulationDraft& draft_;
     std::size_t index_;
     const Making& making_;
-    const Wait& wait_;
+    Wait wait_; // its least as computed, if it is
+    std::optional<ComputedDuration> computed_;
     const std::optional<MethodKey>& method_;
     const std::vector<std::size_t>& variants_;
 };

@@ -127,6 +127,7 @@ struct LagSource
     std::optional<Minutes> most;
     int lossPerHour = 0;   // of quality, in points, above the least
     std::string limitedBy; // a rule of core/safety that allows less than the recipe; else empty
+    std::optional<ComputedDuration> computed; // of the least
 
     friend bool operator==(const LagSource&, const LagSource&) = default;
 };
@@ -140,7 +141,7 @@ struct DemandSource
     std::string thing; // "wide pan", "blender", "fridge", "burner", "oven"
     std::string text;  // of a span: "pan held from sear to sauce"
     bool isWash = false;
-    bool isKeep = false; // food stands there during a wait
+    bool isKeep = false;                // food stands there during a wait
 
     friend bool operator==(const DemandSource&, const DemandSource&) = default;
 };

@@ -6,10 +6,11 @@
 #include <cmath>
 #include <numbers>
 
+#include "core/plan/food_piece.h"
 #include "core/science/boiling.h"
 #include "core/science/chilling.h"
-#include "core/science/core_temperature.h"
 #include "core/science/freezing.h"
+#include "core/science/moist_heat.h"
 #include "core/science/reduction.h"
 #include "core/science/roast_scaling.h"
 #include "core/science/surroundings.h"
@@ -23,9 +24,6 @@ namespace {
 using science::cannotCompute;
 using science::Estimate;
 
-constexpr double fridge = 4.0; // °C, where nobody has measured it
-constexpr double freezer = -18.0;
-constexpr double warm = 65.0; // kept warm by the rules, which want 60 or 63
 /// A computed length that is so much longer or shorter than the written one is worth a word.
 constexpr double muchLonger = 1.25;
 
@@ -50,48 +48,20 @@ const T* useOf(const Step& step)
     return nullptr;
 }
 
-double temperatureAt(KeepPlace place, const Kitchen& kitchen)
-{
-    const auto cold = [&](ColdKind kind, double usual) {
-        const auto found = std::ranges::find(kitchen.coldPlaces, kind, &ColdPlace::kind);
-        return found != kitchen.coldPlaces.end() && found->temperature
-                   ? degrees(*found->temperature)
-                   : usual;
-    };
-    switch (place) {
-    case KeepPlace::Fridge:
-        return cold(ColdKind::Fridge, fridge);
-    case KeepPlace::Freezer:
-        return cold(ColdKind::Freezer, freezer);
-    case KeepPlace::Warm:
-        return warm;
-    case KeepPlace::Nowhere:
-    case KeepPlace::Counter:
-        return degrees(kitchen.roomTemperature);
-    }
-    return degrees(kitchen.roomTemperature);
-}
-
 class Estimator
 {
 public:
     Estimator(const Step& step, const FoodAtStep& food, const Rational& share,
               const Kitchen& kitchen)
-        : step_(step), food_(*food.food), does_(food.does()), before_(food.treatment),
-          keptIn_(food.keptIn), share_(share.toDouble()), kitchen_(kitchen)
+        : step_(step), does_(food.does()), kitchen_(kitchen),
+          piece_(*food.food, food.treatment, food.keptIn, share, kitchen)
     {}
 
     Result<Estimate> estimate()
     {
-        if (food_.mass.isZero()) {
-            return cannotCompute(fmt::format(
-                "It is not known how much “{}” weighs. Give its mass in grams.", food_.name));
+        if (auto known = piece_.check(); !known) {
+            return known.error();
         }
-        const auto boils = science::boilingPointAtAltitude(kitchen_.altitudeMetres);
-        if (!boils) {
-            return boils.error();
-        }
-        boils_ = *boils;
         Result<Estimate> result = compute();
         return result ? learned(std::move(*result)) : std::move(result);
     }
@@ -110,67 +80,12 @@ private:
             return chill();
         case Treatment::Thaw:
             return thaw();
-        case Treatment::Stand:
         case Treatment::Simmer:
+            return simmer();
+        case Treatment::Stand:
             break;
         }
-        return cannotCompute("Standing and simmering take as long as the recipe says.");
-    }
-
-    [[nodiscard]] double kilograms() const
-    {
-        const double mass = static_cast<double>(food_.mass.smallest()) / 1e6;
-        return food_.scaling == Scaling::PerPortion ? mass * share_ : mass;
-    }
-
-    /// A larger piece grows in all directions alike.
-    [[nodiscard]] double thickness() const
-    {
-        const double one = metres(food_.thickness);
-        const bool grows = food_.isOnePiece && food_.scaling == Scaling::PerPortion;
-        return grows && food_.shape != FoodShape::Stirred ? one * std::cbrt(share_) : one;
-    }
-
-    /// Of the food when the step begins: what was done to it last, else where it is kept.
-    [[nodiscard]] double start() const
-    {
-        if (keptIn_) {
-            return temperatureAt(*keptIn_, kitchen_);
-        }
-        double temperature = temperatureAt(food_.from, kitchen_);
-        for (std::size_t i = 0; i < before_; ++i) {
-            const FoodTreatment& earlier = food_.steps[i];
-            if (earlier.to) {
-                temperature = degrees(*earlier.to);
-            } else if (earlier.treatment == Treatment::Boil ||
-                       earlier.treatment == Treatment::Simmer ||
-                       earlier.treatment == Treatment::Reduce) {
-                temperature = boils_;
-            }
-        }
-        return temperature;
-    }
-
-    [[nodiscard]] science::BodyShape shapeFor(double density) const
-    {
-        const double volume = kilograms() / density;
-        const double size = thickness();
-        switch (food_.shape) {
-        case FoodShape::Stirred:
-        case FoodShape::Flat: {
-            const double side = std::max(size, std::sqrt(volume / size));
-            return science::Block{size, side, side};
-        }
-        case FoodShape::Long: {
-            const double section = std::numbers::pi * size * size / 4.0;
-            return science::Roll{size, std::max(size, volume / section)};
-        }
-        case FoodShape::Round: {
-            const double rest = 6.0 * volume / (std::numbers::pi * size * size);
-            return science::Joint{size, size, food_.isOnePiece ? std::max(size, rest) : size};
-        }
-        }
-        return science::Block{size, size, size};
+        return cannotCompute("Standing takes as long as the recipe says.");
     }
 
     Result<Estimate> heat()
@@ -178,41 +93,55 @@ private:
         if (!does_.to) {
             return cannotCompute("Say how warm its middle is to be: else no time can be computed.");
         }
-        if (food_.shape == FoodShape::Stirred && useOf<BurnerUse>(step_) != nullptr) {
+        if (piece_.isStirred() && useOf<BurnerUse>(step_) != nullptr) {
             return warmOnBurner(degrees(*does_.to));
         }
-        const auto material = science::findDinnerFood(food_.material);
-        if (!material) {
-            return material.error();
+        auto question = piece_.toCore(degrees(*does_.to));
+        if (!question) {
+            return question.error();
         }
-        const auto properties = science::foodProperties(material->composition, 20.0);
-        if (!properties) {
-            return properties.error();
-        }
-        science::CoreQuestion question;
-        question.food = material->composition;
-        question.freezesAt = material->freezesAt;
-        question.shape = shapeFor(properties->density);
-        question.start = start();
-        question.target = degrees(*does_.to);
-        if (Result<void> placed = placeIn(question); !placed) {
+        if (Result<void> placed = placeIn(*question); !placed) {
             return placed.error();
         }
-        Result<Estimate> result = science::timeToCore(question);
-        const bool isStuffedBird = food_.kind.food == FoodClass::StuffedMeat &&
-                                   food_.shape == FoodShape::Round &&
+        if (does_.isInBath) {
+            const auto bath = science::waterBathInOven(question->surroundings, piece_.boils());
+            return bath ? science::timeToCoreInBath(*question, *bath) : bath.error();
+        }
+        Result<Estimate> result = science::timeToCore(*question);
+        const FollowedFood& food = piece_.food();
+        const bool isStuffedBird = food.kind.food == FoodClass::StuffedMeat &&
+                                   food.shape == FoodShape::Round &&
                                    useOf<OvenUse>(step_) != nullptr;
         return result && isStuffedBird ? science::stuffed(*std::move(result)) : std::move(result);
+    }
+
+    /// In a pot kept at the boil, or just below: a braise.
+    Result<Estimate> simmer()
+    {
+        if (!does_.to || piece_.isStirred()) {
+            return cannotCompute("Standing and simmering take as long as the recipe says. For a "
+                                 "piece of meat, say how warm its middle is to be.");
+        }
+        auto question = piece_.toCore(degrees(*does_.to));
+        if (!question) {
+            return question.error();
+        }
+        atTheBoil(*question);
+        return science::timeToCore(*question);
+    }
+
+    void atTheBoil(science::CoreQuestion& question)
+    {
+        question.surroundings = piece_.boils();
+        question.coefficient = science::surroundingsOf(science::Place::BoilingWater).coefficient;
+        on_ = burner() == nullptr ? KitchenItemId{} : burner()->id;
     }
 
     Result<void> placeIn(science::CoreQuestion& question)
     {
         const OvenUse* use = useOf<OvenUse>(step_);
         if (use == nullptr) {
-            question.surroundings = boils_;
-            question.coefficient =
-                science::surroundingsOf(science::Place::BoilingWater).coefficient;
-            on_ = burner() == nullptr ? KitchenItemId{} : burner()->id;
+            atTheBoil(question);
             return {};
         }
         const auto oven = std::ranges::find_if(kitchen_.ovens, [&](const KitchenOven& each) {
@@ -230,6 +159,20 @@ private:
             science::surroundingsOf(hasFan ? science::Place::FanOven : science::Place::StillOven)
                 .coefficient;
         question.wetness = does_.isLid ? science::coveredSurface : science::bareSurface;
+        return does_.isLid && !does_.isInBath && !piece_.isStirred() ? closePot(question)
+                                                                     : Result<void>{};
+    }
+
+    /// Braised: no hotter than its juice boils.
+    Result<void> closePot(science::CoreQuestion& question) const
+    {
+        const auto place = science::inClosedPot(
+            {question.surroundings, question.coefficient, question.start, piece_.boils()});
+        if (!place) {
+            return place.error();
+        }
+        question.surroundings = place->temperature;
+        question.coefficient = place->coefficient;
         return {};
     }
 
@@ -268,8 +211,8 @@ private:
         }
         on_ = on->id;
         science::BoilQuestion question;
-        question.litres = kilograms();
-        question.start = start();
+        question.litres = piece_.kilograms();
+        question.start = piece_.start();
         question.burner = static_cast<double>(on->power.smallest());
         question.efficiency = science::efficiencyOf(hobOf(on->kind));
         question.hasLid = does_.isLid;
@@ -280,16 +223,16 @@ private:
     /// The part of the way to the boil.
     Result<Estimate> warmOnBurner(double target)
     {
-        const double from = start();
-        if (target > boils_ || target <= from) {
+        const double from = piece_.start();
+        if (target > piece_.boils() || target <= from) {
             return cannotCompute(fmt::format("On the burner “{}” gets no warmer than {:.0f} °C, "
                                              "and begins at {:.0f} °C. Change what it is to "
                                              "reach.",
-                                             food_.name, boils_, from));
+                                             piece_.food().name, piece_.boils(), from));
         }
         Result<Estimate> whole = boil();
         if (whole) {
-            const double part = (target - from) / (boils_ - from);
+            const double part = (target - from) / (piece_.boils() - from);
             whole->least *= part;
             whole->likely *= part;
             whole->most *= part;
@@ -307,7 +250,7 @@ private:
         }
         on_ = on->id;
         science::ReductionQuestion question;
-        question.litres = kilograms();
+        question.litres = piece_.kilograms();
         question.litresLeft = question.litres * does_.leaves / 100.0;
         question.burner = static_cast<double>(on->power.smallest());
         question.efficiency = science::efficiencyOf(hobOf(on->kind));
@@ -321,7 +264,7 @@ private:
         if (!does_.to) {
             return cannotCompute("Say how cold its middle is to be: else no time can be computed.");
         }
-        const auto material = science::findDinnerFood(food_.material);
+        const auto material = piece_.material();
         if (!material) {
             return material.error();
         }
@@ -329,13 +272,13 @@ private:
         if (!properties) {
             return properties.error();
         }
-        const double volume = kilograms() / properties->density;
+        const double volume = piece_.kilograms() / properties->density;
         science::ChillQuestion question;
         question.food = material->composition;
         question.litres = volume * 1000.0;
-        question.diameter = std::sqrt(4.0 * volume / (std::numbers::pi * thickness()));
-        question.isStirred = food_.shape == FoodShape::Stirred;
-        question.from = start();
+        question.diameter = std::sqrt(4.0 * volume / (std::numbers::pi * piece_.thickness()));
+        question.isStirred = piece_.isStirred();
+        question.from = piece_.start();
         question.to = degrees(*does_.to);
         question.place = science::Place::IceBath;
         question.placeTemperature =
@@ -345,7 +288,7 @@ private:
 
     Result<Estimate> thaw()
     {
-        const auto material = science::findDinnerFood(food_.material);
+        const auto material = piece_.material();
         if (!material) {
             return material.error();
         }
@@ -354,7 +297,7 @@ private:
             return properties.error();
         }
         return science::thawingTime(
-            material->composition, material->freezesAt, shapeFor(properties->density),
+            material->composition, material->freezesAt, piece_.shapeFor(properties->density),
             temperatureAt(KeepPlace::Freezer, kitchen_), science::Place::ColdWater);
     }
 
@@ -376,13 +319,9 @@ private:
     }
 
     const Step& step_;
-    const FollowedFood& food_;
     const FoodTreatment& does_;
-    std::size_t before_;
-    std::optional<KeepPlace> keptIn_;
-    double share_;
     const Kitchen& kitchen_;
-    double boils_ = 100.0;
+    FoodPiece piece_;
     KitchenItemId on_; // oven or burner
 };
 
@@ -460,6 +399,13 @@ std::optional<science::Calibration> learnedOn(const Kitchen& kitchen, const Kitc
     return calibration ? std::optional(*calibration) : std::nullopt;
 }
 
+bool differMuch(Minutes computed, Minutes written)
+{
+    const double ratio =
+        static_cast<double>(computed.count()) / std::max(1.0, static_cast<double>(written.count()));
+    return ratio > muchLonger || ratio < 1.0 / muchLonger;
+}
+
 std::optional<ComputedDuration> computedDuration(const Step& step, const ResolvedRecipe& recipe,
                                                  const DurationRange& written,
                                                  const Rational& share, const Kitchen& kitchen)
@@ -482,9 +428,7 @@ std::optional<ComputedDuration> computedDuration(const Step& step, const Resolve
     result.range.least =
         std::clamp(minutesOf(std::floor(estimate->least)), Minutes{1}, result.range.likely);
     result.range.most = std::max(result.range.likely, minutesOf(std::ceil(estimate->most)));
-    const double ratio =
-        estimate->likely / std::max(1.0, static_cast<double>(written.likely.count()));
-    result.differsMuch = ratio > muchLonger || ratio < 1.0 / muchLonger;
+    result.differsMuch = differMuch(minutesOf(std::round(estimate->likely)), written.likely);
     return result;
 }
 

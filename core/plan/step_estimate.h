@@ -24,7 +24,9 @@ struct FoodAtStep
 [[nodiscard]] std::optional<FoodAtStep> timedBy(const ResolvedRecipe& recipe, const StepId& step);
 
 /// Minutes for `share` of the recipe's portions. Heat: until the middle is at `to`, in the first
-/// oven that reaches what the step asks for, or in boiling water on a burner. Boil, Reduce: on the
+/// oven that reaches what the step asks for (with a lid: in its own steam; or in a water bath), or
+/// in boiling water on a burner. Simmer: likewise in a pot at the boil, if the middle is to be at
+/// `to`. Boil, Reduce: on the
 /// smallest burner that takes the step's pan. IceBath: until the middle is at `to`. Thaw: in cold
 /// water. A failure, with a sentence for the cook, where it cannot be computed: an unknown
 /// material, no mass, a target above the place's temperature.
@@ -35,6 +37,10 @@ struct FoodAtStep
 /// make no sense together (a fifth or five times of what was computed).
 [[nodiscard]] std::optional<science::Calibration> learnedOn(const Kitchen& kitchen,
                                                             const KitchenItemId& item);
+
+/// Whether a computed length is so much longer or shorter than the written one that it is worth a
+/// word: by a quarter.
+[[nodiscard]] bool differMuch(Minutes computed, Minutes written);
 
 /// What the plan takes: the computed range if there is one, else the recipe's own for these
 /// portions; and what is to be said of it. Absent if the step's length is not computed.

@@ -158,6 +158,9 @@ public:
         } else if (wait.most && *wait.most > longestKept) {
             say(place, "What keeps for more than a year needs no most. Take it away.");
         }
+        if (wait.setsFor < Minutes{0} || wait.setsFor > longest) {
+            say(place, "It sets for 0 minutes to seven days.");
+        }
         for (const KeepOption& keep : wait.keep) {
             if ((keep.most && *keep.most < wait.least) || keep.litres < Litres{} ||
                 keep.lossPerHour < 0) {

@@ -59,6 +59,7 @@ struct FoodTreatment
     std::optional<Celsius> to; // of its middle, at the end
     int leaves = 100;          // percent of it, when it is reduced
     bool isLid = false;        // on
+    bool isInBath = false;     // moulds in a water bath, in the oven
     bool setsDuration = false; // the step lasts as long as this is computed to take
     bool isReheating = false;
     std::optional<FoodClass> becomes; // at the end of the step

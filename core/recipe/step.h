@@ -223,7 +223,8 @@ struct KeepOption
 };
 
 /// A time between two points with a least and a most; `keep` empty: the food stands nowhere
-/// special.
+/// special. With `chillsTo` the least is computed: until the middle of the food that is followed is
+/// so cold where it is kept, and `setsFor` longer; the written one stands where it cannot be.
 struct Wait
 {
     WaitId id;
@@ -233,6 +234,8 @@ struct Wait
     Minutes least{0};
     std::optional<Minutes> most;
     std::vector<KeepOption> keep;
+    std::optional<Celsius> chillsTo;
+    Minutes setsFor{0};
 
     friend bool operator==(const Wait&, const Wait&) = default;
 };

@@ -234,7 +234,10 @@ private:
                                  theThing(formulation_.tasks[lag.to.task].dishName));
             } else {
                 const std::string bound = boundText(source);
-                waits.push_back(source.text + (bound.empty() ? "" : ", " + bound));
+                const std::string note =
+                    source.computed ? lengthNote(*source.computed) : std::string{};
+                waits.push_back(source.text + (bound.empty() ? "" : ", " + bound) +
+                                (note.empty() ? "" : " (" + note + ")"));
             }
         }
         if (freshness) {

@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "core/science/valid_range.h"
@@ -29,7 +30,7 @@ std::vector<std::string> whyThisLong(const ComputedDuration& computed, const Rea
     if (!computed.failure.empty()) {
         return {
             fmt::format("The length is the recipe's own, {}: it could not be computed.", written),
-            computed.failure};
+            inStyle(computed.failure, style)};
     }
     std::vector<std::string> sentences{
         fmt::format("Computed for the {}: {} ({} to {}). The recipe says {}{}", computed.food,
@@ -47,6 +48,25 @@ std::vector<std::string> whyThisLong(const ComputedDuration& computed, const Rea
     }
     sentences.emplace_back("Go by the thermometer, not by the clock.");
     return sentences;
+}
+
+std::vector<ComputedDuration> computedAt(const Plan& plan, TaskIndex task)
+{
+    const Formulation& formulation = *plan.formulation;
+    std::vector<ComputedDuration> all;
+    const auto add = [&all](const std::optional<ComputedDuration>& computed) {
+        if (computed && std::ranges::find(all, *computed) == all.end()) {
+            all.push_back(*computed);
+        }
+    };
+    add(formulation.tasks[task].computed);
+    for (const LagIndex index : formulation.problem.lags.indices()) {
+        const Lag& lag = formulation.problem.lags[index];
+        if (lag.from.task == task || lag.to.task == task) {
+            add(formulation.lags[index].computed);
+        }
+    }
+    return all;
 }
 
 std::string lengthNote(const ComputedDuration& computed)

@@ -19,4 +19,7 @@ namespace suppertide {
 /// two agree or nothing was computed.
 [[nodiscard]] std::string lengthNote(const ComputedDuration& computed);
 
+/// Of the step, and of the waits that begin or end with it, each once.
+[[nodiscard]] std::vector<ComputedDuration> computedAt(const Plan& plan, TaskIndex task);
+
 } // namespace suppertide

@@ -144,6 +144,7 @@ FieldList<FoodTreatment> treatmentForm(const FoodTreatment& treatment, const Rec
                    QStringLiteral("%"));
     }
     form.toggle("lid", tr("Lid on"), &FoodTreatment::isLid);
+    form.toggle("bath", tr("In a water bath"), &FoodTreatment::isInBath);
     form.toggle("sets", tr("Compute how long it takes"), &FoodTreatment::setsDuration)
         .help(tr("the step's own length stands where it cannot be computed"));
     form.toggle("reheats", tr("It was cooked before"), &FoodTreatment::isReheating);

@@ -413,6 +413,13 @@ FieldList<Wait> waitForm(const Wait& wait, const RecipePart& part)
     form.duration("least", tr("At least"), &Wait::least)
         .duration("most", tr("At most"), &Wait::most)
         .help(tr("empty: as long as you like"));
+    addDegreesOrNone(form, "chills-to", tr("Until its middle is at"), &Wait::chillsTo,
+                     wait.chillsTo, {-30, 60})
+        .help(tr("°C; then the least is computed, where it can be"),
+              tr("°F; then the least is computed, where it can be"));
+    if (wait.chillsTo) {
+        form.duration("sets-for", tr("Then it sets for"), &Wait::setsFor);
+    }
     return form;
 }
 

@@ -49,8 +49,8 @@ void WhyAsking::answer(const WhyHere& why, const PlanPtr& plan)
             sentences.push_back(QString::fromStdString(sentence));
         }
     }
-    if (const auto& computed = plan->formulation->tasks[why.task].computed) {
-        for (const std::string& sentence : whyThisLong(*computed, style)) {
+    for (const ComputedDuration& computed : computedAt(*plan, why.task)) {
+        for (const std::string& sentence : whyThisLong(computed, style)) {
             sentences.push_back(QString::fromStdString(sentence));
         }
     }

@@ -210,5 +210,93 @@ TEST(StepEstimate, IsLongerForABirdWithItsStuffing)
               roasted(FoodClass::RawPoultry, FoodShape::Flat));
 }
 
+/// A joint in a casserole with its lid on, in an oven or at the boil on a burner.
+Supper braiseSupper(int portions, Treatment treatment, int middle = 90)
+{
+    Supper supper;
+    supper.kitchen.burners = {
+        {KitchenItemId{"front"}, "front", centimetres(22), watts(1800), BurnerKind::Electric}};
+    const Step braise =
+        treatment == Treatment::Heat
+            ? inOven("Braise the joint", 150min, Celsius::degrees(150))
+            : with(step("Braise the joint", 150min, unattended), BurnerUse{centimetres(20)});
+    Recipe recipe = recipeInOrder("Joint", {braise});
+    FollowedFood food = joint(recipe.common.steps.front().id);
+    food.steps.front().treatment = treatment;
+    food.steps.front().to = Celsius::degrees(middle);
+    food.steps.front().isLid = true;
+    recipe.common.foods = {food};
+    supper.serve(recipe, portions);
+    return supper;
+}
+
+ComputedDuration braising(const Supper& supper)
+{
+    return *test::sourceOf(*supper.formulated(), "joint/*/braise-the-joint").computed;
+}
+
+TEST(StepEstimate, BraisesLongerTheMoreThereIsAndTheHotterTheMiddle)
+{
+    for (const Treatment treatment : {Treatment::Heat, Treatment::Simmer}) {
+        const ComputedDuration usual = braising(braiseSupper(8, treatment));
+        EXPECT_EQ(usual.failure, "");
+        EXPECT_LT(usual.range.likely, braising(braiseSupper(16, treatment)).range.likely);
+        EXPECT_LT(braising(braiseSupper(8, treatment, 80)).range.likely, usual.range.likely);
+        EXPECT_FALSE(usual.because.empty());
+    }
+    // Whatever the oven is, the pot is no hotter than it boils: on the burner it is there sooner.
+    EXPECT_LE(braising(braiseSupper(8, Treatment::Simmer)).range.likely,
+              braising(braiseSupper(8, Treatment::Heat)).range.likely);
+}
+
+TEST(StepEstimate, BraisesNoHotterThanWaterBoils)
+{
+    const ComputedDuration computed = braising(braiseSupper(8, Treatment::Heat, 101));
+    EXPECT_THAT(computed.failure, HasSubstr("never gets to 101"));
+    EXPECT_EQ(computed.range, computed.written);
+    Supper high = braiseSupper(8, Treatment::Simmer, 92);
+    EXPECT_EQ(braising(high).failure, "");
+    high.kitchen.altitudeMetres = 3000; // water boils at 90 °C
+    EXPECT_THAT(braising(high).failure, HasSubstr("never gets to 92"));
+}
+
+TEST(StepEstimate, SetsCustardsInAWaterBathMoreSlowlyThanBare)
+{
+    const auto baked = [](bool isInBath, int at) {
+        Supper supper;
+        Recipe recipe =
+            recipeInOrder("Custard", {inOven("Bake the custards", 40min, Celsius::degrees(at))});
+        FollowedFood food = joint(recipe.common.steps.front().id);
+        food.kind.food = FoodClass::Custard;
+        food.material = "custard_baked";
+        food.shape = FoodShape::Flat;
+        food.thickness = centimetres(4);
+        food.mass = grams(1000);
+        food.isOnePiece = false;
+        food.steps.front().to = Celsius::degrees(78);
+        food.steps.front().isInBath = isInBath;
+        recipe.common.foods = {food};
+        supper.serve(recipe);
+        return *test::sourceOf(*supper.formulated(), "custard/*/bake-the-custards").computed;
+    };
+    const ComputedDuration bath = baked(true, 160);
+    EXPECT_EQ(bath.failure, "");
+    EXPECT_THAT(bath.because, ::testing::Contains(::testing::Field(&science::Figure::name,
+                                                                   "water of the bath, likely")));
+    EXPECT_LE(bath.range.least, bath.range.likely);
+    EXPECT_LT(bath.range.likely, baked(true, 150).range.likely + 1min);
+    EXPECT_EQ(baked(true, 40).range, baked(true, 40).written); // no oven is so cool
+}
+
+TEST(StepEstimate, BringsAnOpenPotToTheBoilLater)
+{
+    Supper open = potSupper();
+    open.recipes.begin()->second.common.foods.front().steps.front().isLid = false;
+    EXPECT_GT(boiling(open), boiling(potSupper()));
+    Supper more = open;
+    more.recipes.begin()->second.common.foods.front().mass = grams(6000);
+    EXPECT_GT(boiling(more), boiling(open));
+}
+
 } // namespace
 } // namespace suppertide

@@ -249,6 +249,10 @@ Wait anyWait(Random& random, const std::string& id, const std::vector<Step>& ste
         keep.warmBy = anyOf<WarmBy>(random);
         wait.keep.push_back(keep);
     }
+    if (maybe(random)) {
+        wait.chillsTo = anyCelsius(random, 0, 20);
+        wait.setsFor = anyMinutes(random);
+    }
     return wait;
 }
 
@@ -274,6 +278,7 @@ FollowedFood anyFood(Random& random, const std::string& id, const std::vector<St
     treatment.to = anyCelsius(random, 0, 100);
     treatment.leaves = static_cast<int>(random.between(1, 99));
     treatment.isLid = maybe(random);
+    treatment.isInBath = maybe(random);
     treatment.setsDuration = maybe(random);
     treatment.isReheating = maybe(random);
     if (maybe(random)) {
