@@ -3,6 +3,7 @@
 #include <QAction>
 #include <QClipboard>
 #include <QComboBox>
+#include <QFontMetrics>
 #include <QGuiApplication>
 #include <QHBoxLayout>
 #include <QHeaderView>
@@ -14,9 +15,11 @@
 #include <QSignalBlocker>
 #include <QStackedWidget>
 #include <QTableView>
+#include <QTextDocument>
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <cmath>
 
 #include "ui/models/temperature_table.h"
 #include "ui/pages/temperatures/temperature_chart.h"
@@ -78,6 +81,15 @@ TemperaturePage::TemperaturePage(const Theme& theme, QWidget* parent)
     build();
     setTheme(theme);
     showNothing({});
+}
+
+/// A whole rule without scrolling, however small the window or large the type.
+void TemperaturePage::keepRoomForLines(QPlainTextEdit& box)
+{
+    constexpr int lines = 4;
+    const double margins = 2 * (box.frameWidth() + box.document()->documentMargin());
+    box.setMinimumHeight(lines * QFontMetrics(box.font()).lineSpacing() +
+                         static_cast<int>(std::ceil(margins)));
 }
 
 void TemperaturePage::build()
@@ -160,6 +172,7 @@ void TemperaturePage::setTheme(const Theme& theme)
     heading_->setFont(theme.font(TypeRole::Heading));
     note_->setFont(theme.font(TypeRole::Control));
     sentences_->setFont(theme.font(TypeRole::Label));
+    keepRoomForLines(*sentences_);
     table_->setFont(theme.font(TypeRole::Label));
     table_->horizontalHeader()->setFont(theme.font(TypeRole::SecondaryBold));
     for (QPushButton* button : {asTable_, fill_}) {

@@ -45,6 +45,7 @@ protected:
     void hideEvent(QHideEvent* event) override;
 
 private:
+    static void keepRoomForLines(QPlainTextEdit& box);
     void build();
     void addChartMenu();
     void listSubjects();
