@@ -9,6 +9,7 @@
 #include <cstdlib>
 #include <fstream>
 #include <map>
+#include <set>
 #include <sstream>
 
 #include "tests/published/deviation.h"
@@ -98,6 +99,34 @@ public:
         }
     }
 };
+
+/// What is not reproduced is said with its reason, and where it is held elsewhere that file is
+/// there.
+TEST(PublishedGaps, AreListedOnceEachWithTheirReason)
+{
+    const std::string root = std::string{SUPPERTIDE_SOURCE_DIR} + "/";
+    std::ifstream file(root + "tests/published/gaps.tsv");
+    std::set<std::string> rows;
+    for (std::string line; std::getline(file, line);) {
+        if (line.empty() || line.front() == '#' || line.starts_with("row\t")) {
+            continue;
+        }
+        std::istringstream cells(line);
+        std::string row;
+        std::string source;
+        std::string reason;
+        std::string elsewhere;
+        std::getline(cells, row, '\t');
+        std::getline(cells, source, '\t');
+        std::getline(cells, reason, '\t');
+        std::getline(cells, elsewhere);
+        EXPECT_TRUE(rows.insert(row).second) << row;
+        EXPECT_FALSE(source.empty()) << row;
+        EXPECT_GT(reason.size(), 10U) << row;
+        EXPECT_TRUE(elsewhere == "-" || std::ifstream(root + elsewhere).good()) << elsewhere;
+    }
+    EXPECT_GE(rows.size(), 10U);
+}
 
 [[maybe_unused]] const testing::Environment* const held =
     testing::AddGlobalTestEnvironment(new ListingHolds); // which gtest deletes
