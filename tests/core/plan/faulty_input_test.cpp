@@ -55,6 +55,31 @@ TEST(FaultyInput, DurationsThatAreNone)
     }
 }
 
+TEST(FaultyInput, AKitchenHigherThanCanBeComputed)
+{
+    Supper supper = salad();
+    supper.kitchen.altitudeMetres = 5000;
+    EXPECT_EQ(said(supper), "fine");
+    for (const int altitude : {9000, 5001, -401}) {
+        supper.kitchen.altitudeMetres = altitude;
+        EXPECT_THAT(said(supper),
+                    HasSubstr("The kitchen lies between 400 m below and 5000 m above the sea."));
+    }
+}
+
+TEST(FaultyInput, AFoodOfNoMassWhoseTemperatureIsToBeComputed)
+{
+    Supper supper = salad();
+    Recipe& leaves = supper.recipes.at(RecipeId{"salad"});
+    FollowedFood food;
+    food.id = FollowedFoodId{"leaves"};
+    food.name = "leaves";
+    food.material = "lettuce";
+    food.steps = {FoodTreatment{leaves.common.steps.front().id}};
+    leaves.common.foods = {food};
+    EXPECT_THAT(said(supper), HasSubstr("Say how much it weighs and how thick it is"));
+}
+
 TEST(FaultyInput, AKitchenWithoutOvens)
 {
     Supper supper;
