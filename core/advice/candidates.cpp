@@ -81,6 +81,7 @@ public:
     std::vector<EveningChange> all()
     {
         addPins();
+        addTools();
         addMoves();
         addOptions();
         addMethods();
@@ -169,6 +170,46 @@ private:
             }
             addShorterWaits(task, *start, range);
         }
+    }
+
+    /// Another one of the kind, washing it, and the other order.
+    void addTools()
+    {
+        if (laidOut_ == nullptr || !concern_.tool || concern_.dirtyThenClean.size() != 2) {
+            return;
+        }
+        const TaskIndex dirty = concern_.dirtyThenClean[0];
+        const TaskIndex clean = concern_.dirtyThenClean[1];
+        const Demand& demand = problem_.demands[*concern_.tool];
+        const auto unit = laidOut_->schedule.units[*concern_.tool];
+        const Pool& pool = problem_.pools[*demand.pool];
+        for (const UnitIndex other : pool.units.indices()) {
+            if (unit && other != *unit && pool.units[other].size >= demand.minSize) {
+                add(UseOther{demand.id, problem_.tasks[clean].id, pool.units[*unit].id,
+                             pool.units[other].id});
+            }
+        }
+        add(WashBefore{demand.id, problem_.tasks[clean].id, formulation_.pools[*demand.pool].name});
+        addCleanFirst(dirty, clean);
+    }
+
+    /// The clean one just before the other, or the other just after it.
+    void addCleanFirst(TaskIndex dirty, TaskIndex clean)
+    {
+        const auto first = laidOut_->schedule.starts[dirty];
+        const auto then = laidOut_->schedule.starts[clean];
+        if (!first || !then) {
+            return;
+        }
+        const auto addIfFree = [this](TaskIndex task, PlanTime to) {
+            const Interval range = dragRange(formulation_, laidOut_->schedule, task).starts;
+            if (isMovable(task) && range.start <= to && to <= range.end &&
+                !input_.layout->pinned.contains(problem_.tasks[task].id)) {
+                addMove(MoveStep::Why::CleanFirst, task, to);
+            }
+        };
+        addIfFree(clean, *first - problem_.tasks[clean].duration);
+        addIfFree(dirty, *then + problem_.tasks[clean].duration);
     }
 
     void addMove(MoveStep::Why why, TaskIndex task, PlanTime to)
@@ -489,6 +530,10 @@ Concern concernOf(const Formulation& formulation, const Clash& clash)
                     clash.kind == ClashKind::CookNotFree || clash.kind == ClashKind::Unwatched;
     concern.ovens = concern.ovens || clash.oven.has_value() || clash.ovenDemands[0].has_value();
     concern.isFoodSafety = clash.kind == ClashKind::FoodSafety;
+    if (clash.kind == ClashKind::UnwashedTool) {
+        concern.tool = clash.demand;
+        concern.dirtyThenClean = clash.tasks;
+    }
     concern.guest = clash.guest;
     concern.when = clash.when;
     return std::move(concern);

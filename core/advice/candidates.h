@@ -22,7 +22,9 @@ struct Concern
     std::set<PoolIndex> pools;
     bool hands = false;
     bool ovens = false;
-    bool isFoodSafety = false; // a rule is broken by how long and where food is kept
+    bool isFoodSafety = false;             // a rule is broken by how long and where food is kept
+    std::optional<DemandIndex> tool;       // that is not washed before this use …
+    std::vector<TaskIndex> dirtyThenClean; // … after the first of these, for the second
     std::optional<GuestId> guest;
     std::optional<Interval> when;
 };

@@ -82,6 +82,8 @@ public:
             dish->methods[change.choice] = change.to;
         }
     }
+    void operator()(const UseOther& change) { layout_.units[change.demand] = change.to; }
+    void operator()(const WashBefore& change) { layout_.washed.insert(change.demand); }
     void operator()(const ShareTemperature& change)
     {
         const auto setting = static_cast<std::size_t>(change.setting);
@@ -374,10 +376,14 @@ struct Pointing
     std::int64_t operator()(const Unpin&) const { return 1; }
     std::int64_t operator()(const MoveStep& change) const
     {
-        return change.why == MoveStep::Why::ShorterWait ? 1 : 2;
+        const bool isOnTheDay =
+            change.why == MoveStep::Why::ShorterWait || change.why == MoveStep::Why::CleanFirst;
+        return isOnTheDay ? 1 : 2;
     }
     std::int64_t operator()(const TakeOption&) const { return 2; }
     std::int64_t operator()(const TakeMethod&) const { return 3; }
+    std::int64_t operator()(const UseOther&) const { return 1; }
+    std::int64_t operator()(const WashBefore&) const { return 2; }
     std::int64_t operator()(const ShareTemperature&) const { return 2; }
     /// Guests wait: a point for each three minutes of each course.
     std::int64_t operator()(const ServeLater& change) const

@@ -37,7 +37,8 @@ struct MoveStep
     {
         ShorterWait, // what comes after or before waits no longer than it must
         DayBefore,
-        DayLater // so that what it makes is kept a day less
+        DayLater,  // so that what it makes is kept a day less
+        CleanFirst // before what would leave something in the tool that it uses
     };
     Why why = Why::DayBefore;
     std::string task;
@@ -66,6 +67,27 @@ struct TakeMethod
     MethodId to;
 
     friend bool operator==(const TakeMethod&, const TakeMethod&) = default;
+};
+
+/// Another vessel or appliance of the kind for one use.
+struct UseOther
+{
+    std::string demand;
+    std::string task; // that uses it
+    std::string from; // unit ids
+    std::string to;
+
+    friend bool operator==(const UseOther&, const UseOther&) = default;
+};
+
+/// A vessel or appliance is washed before one use of it.
+struct WashBefore
+{
+    std::string demand;
+    std::string task; // that uses it
+    std::string tool; // "mixing bowl"
+
+    friend bool operator==(const WashBefore&, const WashBefore&) = default;
 };
 
 /// A pinned oven setting becomes one that both of two dishes accept.
@@ -211,14 +233,14 @@ struct TakeAlternative
     friend bool operator==(const TakeAlternative&, const TakeAlternative&) = default;
 };
 
-using EveningChange =
-    std::variant<PlanAnew, Unpin, MoveStep, TakeOption, TakeMethod, ShareTemperature, ServeLater,
-                 PlanLikely, DropJob, JobEarlier, FreeCook, Helper, Borrow, AddShelf, TakeVariant,
-                 GiveVariant, ServeGuest, Substitute, TakeAlternative>;
+using EveningChange = std::variant<PlanAnew, Unpin, MoveStep, TakeOption, TakeMethod, UseOther,
+                                   WashBefore, ShareTemperature, ServeLater, PlanLikely, DropJob,
+                                   JobEarlier, FreeCook, Helper, Borrow, AddShelf, TakeVariant,
+                                   GiveVariant, ServeGuest, Substitute, TakeAlternative>;
 
 /// The evening with the change made. A moved step is pinned in it, so that the planner keeps it;
-/// `released` takes that pin out again. An option that is taken stays pinned: it is what the cook
-/// has decided.
+/// `released` takes that pin out again. An option or a tool that is taken stays pinned: it is what
+/// the cook has decided.
 [[nodiscard]] PlanInput applied(const PlanInput& input, const EveningChange& change);
 [[nodiscard]] Layout released(Layout layout, const EveningChange& change, const Layout& before);
 

@@ -23,10 +23,16 @@ constexpr std::int64_t mostBesideArranging = 8;
 constexpr Minutes servingGrain{5};
 constexpr std::int64_t costUnitsAPoint = 1200; // as core/plan weighs preferences
 
+/// Of food, and hangs on when things are done.
+bool isOfTimes(ClashKind kind)
+{
+    return kind == ClashKind::FoodSafety || kind == ClashKind::UnwashedTool;
+}
+
 bool isOfFood(ClashKind kind)
 {
     return kind == ClashKind::Allergen || kind == ClashKind::GuestLeftOut ||
-           kind == ClashKind::ContentsUnknown || kind == ClashKind::FoodSafety;
+           kind == ClashKind::ContentsUnknown || isOfTimes(kind);
 }
 
 bool isSameFood(const Clash& one, const Clash& other)
@@ -70,10 +76,9 @@ Tried firstPlan(const PlanInput& input, const PlannerLimits& limits, const std::
     return tried;
 }
 
-PlanPtr betterPlan(const PlanInput& input, const PlannerLimits& limits, const std::stop_token& stop,
-                   const PlanPtr& known)
+PlanPtr betterPlan(const PlanRequest& request, const std::stop_token& stop, const PlanPtr& known)
 {
-    const auto outcome = makePlan(PlanRequest{input, limits}, stop);
+    const auto outcome = makePlan(request, stop);
     PlanPtr plan;
     if (outcome) {
         if (const auto* found = std::get_if<PlanFound>(&*outcome)) {
@@ -82,7 +87,12 @@ PlanPtr betterPlan(const PlanInput& input, const PlannerLimits& limits, const st
             plan = early->best;
         }
     }
-    return plan && plan->figures.cost.total() <= known->figures.cost.total() ? plan : known;
+    const auto unwashed = [](const Plan& of) {
+        return std::ranges::count(of.clashes, ClashKind::UnwashedTool, &Clash::kind);
+    };
+    const bool isBetter = plan && (plan->figures.cost.total() <= known->figures.cost.total() ||
+                                   unwashed(*plan) < unwashed(*known));
+    return isBetter ? plan : known;
 }
 
 class Finder
@@ -104,9 +114,8 @@ public:
                 ->clashes;
         std::erase_if(foodClashes_, [](const Clash& clash) { return !isOfFood(clash.kind); });
         if (request_.laidOut) {
-            std::ranges::copy_if(
-                request_.laidOut->clashes, std::back_inserter(foodClashes_),
-                [](const Clash& clash) { return clash.kind == ClashKind::FoodSafety; });
+            std::ranges::copy_if(request_.laidOut->clashes, std::back_inserter(foodClashes_),
+                                 [](const Clash& clash) { return isOfTimes(clash.kind); });
         }
         tryAsItIs();
         tryEach(candidates());
@@ -323,7 +332,7 @@ private:
     /// as it would be kept, and tells of it if it holds.
     void keep(std::vector<EveningChange> changes, const PlanInput& input, PlanPtr plan)
     {
-        plan = betterPlan(input, request_.better, stop_, plan);
+        plan = betterPlan(better(input, changes.back()), stop_, plan);
         PlanInput start = request_.input;
         for (std::size_t i = 0; i + 1 < changes.size(); ++i) {
             start = applied(start, changes[i]);
@@ -356,6 +365,15 @@ private:
         report(&advice_.ways.emplace_back(std::move(way)));
     }
 
+    /// To wash the tool is a way out of its own, not part of arranging anew.
+    [[nodiscard]] PlanRequest better(const PlanInput& input, const EveningChange& change) const
+    {
+        PlanRequest request{input, request_.better};
+        request.mayWash = !std::holds_alternative<PlanAnew>(change) || !request_.clash ||
+                          request_.clash->kind != ClashKind::UnwashedTool;
+        return request;
+    }
+
     /// Null if it does not hold; what was wrong with the food before may be so still, but for the
     /// clash that this is about.
     [[nodiscard]] PlanPtr laidOut(const PlanInput& input) const
@@ -382,7 +400,7 @@ private:
         if (!again.plan) {
             return nullptr;
         }
-        const PlanPtr plan = betterPlan(way.after, request_.better, stop_, again.plan);
+        const PlanPtr plan = betterPlan(better(way.after, way.changes.back()), stop_, again.plan);
         way.after.layout = std::make_shared<const Layout>(
             layoutOf(*plan->formulation, plan->schedule, *way.after.layout));
         return laidOut(way.after);
@@ -409,6 +427,8 @@ private:
                     *known.after.kitchen == *way.after.kitchen &&
                     known.after.layout->starts == way.after.layout->starts &&
                     known.after.layout->options == way.after.layout->options &&
+                    known.after.layout->units == way.after.layout->units &&
+                    known.after.layout->washed == way.after.layout->washed &&
                     known.after.layout->ovenSettings == way.after.layout->ovenSettings);
         });
     }

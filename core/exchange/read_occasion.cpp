@@ -181,6 +181,10 @@ Layout readLayout(const JsonCursor& at)
                 [&layout](const JsonCursor& id) { layout.pinned.insert(readIdText(id)); });
         }
         takeList(fields, "oven_settings", layout.ovenSettings, readSettingPin);
+        if (const auto washed = fields.optional("washed")) {
+            washed->forEachItem(
+                [&layout](const JsonCursor& id) { layout.washed.insert(readIdText(id)); });
+        }
         takeMap(fields, "planned_from", layout.plannedFrom, readIdText);
         return layout;
     });

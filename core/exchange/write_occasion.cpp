@@ -191,6 +191,9 @@ JsonValue layoutToJson(const Layout& layout)
         json.put("pinned", listOfTexts(layout.pinned));
     }
     json.putIfAny("oven_settings", layout.ovenSettings, settingPinToJson);
+    if (!layout.washed.empty()) {
+        json.put("washed", listOfTexts(layout.washed));
+    }
     putMap(json, "planned_from", layout.plannedFrom);
     return json.take();
 }

@@ -32,6 +32,7 @@ Layout pinsOf(const Layout& layout)
     pins.units = layout.units;
     pins.ovens = layout.ovens;
     pins.ovenSettings = layout.ovenSettings;
+    pins.washed = layout.washed;
     return pins;
 }
 

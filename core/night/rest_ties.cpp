@@ -111,11 +111,24 @@ void RestWriter::addDemands()
             }
             demand.from = from.past ? TaskPoint{nowEvent_, Edge::Start} : from.point;
             demand.to = to.point;
+            if (!isHeldNow) {
+                letGoOfTaken(demand);
+            }
             if (!isHeldNow || holdNow(demand, index)) {
                 made_.problem.demands.push_back(std::move(demand));
                 made_.demands.push_back(whole_.demands[index]);
             }
         }
+    }
+}
+
+/// What was to be done in a thing that something else is in now may be done in any.
+void RestWriter::letGoOfTaken(Demand& demand) const
+{
+    if (demand.pool && demand.units && std::ranges::all_of(*demand.units, [&](UnitIndex unit) {
+            return unitsTaken_.contains(std::pair{*demand.pool, unit});
+        })) {
+        demand.units.reset();
     }
 }
 

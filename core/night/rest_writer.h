@@ -44,6 +44,7 @@ private:
                 std::optional<Minutes> max);
     void addServingLoss(TaskIndex serving, TaskIndex added);
     void addDemands();
+    void letGoOfTaken(Demand& demand) const;
     bool holdNow(Demand& demand, DemandIndex index);
     bool takeUnit(Demand& demand, DemandIndex index);
     void addOvenDemands();

@@ -387,6 +387,7 @@ Severity severityOf(ClashKind kind)
     case ClashKind::ContentsUnknown:
     case ClashKind::Unwatched:
     case ClashKind::FoodSafety:
+    case ClashKind::UnwashedTool:
         return Severity::Unsafe;
     case ClashKind::WaitTooLong:
     case ClashKind::LateForServing:

@@ -45,6 +45,9 @@ void sortClashes(std::vector<Clash>& clashes);
 [[nodiscard]] std::vector<Clash> mergedClashes(const Formulation& formulation,
                                                std::vector<Clash> clashes);
 
+/// Whether the guest avoids it for health, by an allergy or a diet.
+[[nodiscard]] bool isDangerous(const Guest& guest, Substance substance);
+
 /// Who gets what they avoid, or nothing, or what nobody knows.
 [[nodiscard]] std::vector<Clash> foodClashes(const Formulation& formulation,
                                              const PlanInput& input);

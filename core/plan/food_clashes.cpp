@@ -25,17 +25,6 @@ bool isForHealth(Diet diet)
     return true;
 }
 
-bool isDangerous(const Guest& guest, Substance substance)
-{
-    if (std::ranges::find(guest.allergies, substance) != guest.allergies.end()) {
-        return true;
-    }
-    return std::ranges::any_of(guest.diets, [&](Diet diet) {
-        const std::vector<Substance> avoided = avoidedBy(diet);
-        return isForHealth(diet) && std::ranges::find(avoided, substance) != avoided.end();
-    });
-}
-
 class FoodClashes
 {
 public:
@@ -120,6 +109,17 @@ private:
 };
 
 } // namespace
+
+bool isDangerous(const Guest& guest, Substance substance)
+{
+    if (std::ranges::find(guest.allergies, substance) != guest.allergies.end()) {
+        return true;
+    }
+    return std::ranges::any_of(guest.diets, [&](Diet diet) {
+        const std::vector<Substance> avoided = avoidedBy(diet);
+        return isForHealth(diet) && std::ranges::find(avoided, substance) != avoided.end();
+    });
+}
 
 std::vector<Clash> foodClashes(const Formulation& formulation, const PlanInput& input)
 {

@@ -142,6 +142,7 @@ struct DemandSource
     std::string text;  // of a span: "pan held from sear to sauce"
     bool isWash = false;
     bool isKeep = false;                // food stands there during a wait
+    std::optional<TaskIndex> washedFor; // held from a washing on: the step that it is washed for
 
     friend bool operator==(const DemandSource&, const DemandSource&) = default;
 };

@@ -5,6 +5,7 @@
 #include "core/plan/food_safety.h"
 #include "core/plan/plan.h"
 #include "core/plan/seen_step.h"
+#include "core/plan/tool_order.h"
 #include "core/problem/timetable.h"
 
 namespace suppertide {
@@ -31,6 +32,9 @@ PlanPtr judgePlan(FormulationPtr formulation, const PlanInput& input, Schedule s
     for (Clash& clash : FoodSafety(*formulation, input).update(schedule)) {
         plan->clashes.push_back(std::move(clash));
     }
+    for (Clash& clash : ToolOrder(*formulation, input).clashes(schedule)) {
+        plan->clashes.push_back(std::move(clash));
+    }
     FoodSafety::mergeWaits(*formulation, plan->clashes);
     sortClashes(plan->clashes);
     plan->figures = figuresOf(*formulation, schedule);
@@ -49,6 +53,11 @@ Layout layoutOf(const Formulation& formulation, const Schedule& schedule, const 
         if (start && isDeed(formulation.tasks[task].role)) {
             layout.starts.emplace(formulation.problem.tasks[task].id,
                                   formulation.calendar.instant(*start));
+        }
+    }
+    for (const DemandIndex index : formulation.problem.demands.indices()) {
+        if (formulation.demands[index].washedFor) {
+            layout.washed.insert(formulation.problem.demands[index].id);
         }
     }
     for (const ChoiceIndex index : formulation.problem.choices.indices()) {

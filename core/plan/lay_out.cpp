@@ -72,11 +72,13 @@ Starts knownStarts(const Formulation& formulation, const Layout& layout)
     return known;
 }
 
-/// Washing, and the end of what is held, wait for nobody: they come as soon as they may.
+/// Washing after a use, and the end of what is held, wait for nobody: they come as soon as they
+/// may.
 bool comesEarly(const Formulation& formulation, const TieGraph& ties, TaskIndex task)
 {
     const TaskRole role = formulation.tasks[task].role;
-    return role == TaskRole::Washing || (isDerived(formulation, task) && ties.after(task).empty());
+    return (role == TaskRole::Washing && !ties.before(task).empty()) ||
+           (isDerived(formulation, task) && ties.after(task).empty());
 }
 
 void bringForward(const Formulation& formulation, const TieGraph& ties, const Starts& known,

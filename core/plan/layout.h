@@ -31,6 +31,7 @@ struct Layout
     std::map<std::string, std::string> ovens; // oven demand id → oven, where the user cares
     std::set<std::string> pinned;             // task ids, choice ids
     std::vector<OvenSettingPin> ovenSettings;
+    std::set<std::string> washed; // demand ids: the thing is washed before this use of it
     /// What a plan that was taken had been made from, as part ("guests", "recipe/roast-roots") →
     /// print of what it was then; empty: laid out by hand. Tells whether the plan is out of date.
     std::map<std::string, std::string> plannedFrom;

@@ -5,6 +5,7 @@
 #include "core/plan/clash_finder.h"
 #include "core/plan/food_safety.h"
 #include "core/plan/lay_out.h"
+#include "core/plan/tool_order.h"
 
 namespace suppertide {
 
@@ -16,7 +17,7 @@ public:
           pins(assignmentPins(formulation, *layout)), assigned(formulation.problem),
           check(formulation.problem, plan->schedule), finder(formulation),
           ofFood(foodClashes(formulation, input)), safety(formulation, input),
-          clashes(plan->clashes)
+          tools(formulation, input), clashes(plan->clashes)
     {
         safety.update(plan->schedule);
     }
@@ -28,6 +29,9 @@ public:
         clashes = finder.clashes(check.schedule(), broken);
         clashes.insert(clashes.end(), ofFood.begin(), ofFood.end());
         for (Clash& clash : safety.update(check.schedule())) {
+            clashes.push_back(std::move(clash));
+        }
+        for (Clash& clash : tools.clashes(check.schedule())) {
             clashes.push_back(std::move(clash));
         }
         FoodSafety::mergeWaits(formulation, clashes);
@@ -43,6 +47,7 @@ public:
     ClashFinder finder;
     std::vector<Clash> ofFood; // who eats what does not hang on when it is cooked
     FoodSafety safety;
+    ToolOrder tools;
     std::vector<Clash> clashes;
 };
 

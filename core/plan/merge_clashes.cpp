@@ -83,6 +83,7 @@ bool areOneCause(const Formulation& formulation, const Clash& one, const Clash& 
     case ClashKind::GuestLeftOut:
     case ClashKind::ContentsUnknown:
     case ClashKind::FoodSafety:
+    case ClashKind::UnwashedTool:
         return false;
     }
     return false;

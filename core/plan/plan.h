@@ -37,6 +37,7 @@ enum class ClashKind
     Utensils,        // not enough of a utensil, whenever it is done
     Unwatched,       // heat while nobody is awake at home
     FoodSafety,      // a published rule of food safety is broken
+    UnwashedTool,    // from raw food to ready food, or to portions that must be free of something
 };
 
 enum class Severity
@@ -46,7 +47,8 @@ enum class Severity
     Undesirable
 };
 
-/// Of FoodSafety the worst; a rule that is a caution makes it Undesirable.
+/// Of FoodSafety the worst; a rule that is a caution makes it Undesirable. So does, of
+/// UnwashedTool, what nobody avoids for health.
 [[nodiscard]] Severity severityOf(ClashKind kind);
 
 /// Something in a plan that cannot be, or must not be. The figures are in the kind's own unit: °C
@@ -65,6 +67,7 @@ struct Clash
     std::optional<LagIndex> lag;
     std::optional<CountIndex> count;
     std::optional<PoolIndex> pool;
+    std::optional<DemandIndex> demand;             // UnwashedTool: the later use
     std::optional<OvenDemandIndex> ovenDemands[2]; // the two that collide
     std::optional<CourseId> course;
     std::optional<DishId> dish;
@@ -74,7 +77,7 @@ struct Clash
     std::vector<std::string> labels; // those among them whose label would tell
     bool isMode = false; // OvenTemperature: not the degrees, but fan, grill or off do not agree
     std::optional<FoodIndex> food;          // FoodSafety: which one …
-    std::optional<safety::Finding> finding; // … and the rule, with its figures
+    std::optional<safety::Finding> finding; // … and the rule, with its figures; of UnwashedTool too
     std::vector<std::string> broken; // "kind:id" of the problem's requirements that it stands for
 
     friend bool operator==(const Clash&, const Clash&) = default;
@@ -109,13 +112,13 @@ struct Plan
 
 using PlanPtr = std::shared_ptr<const Plan>;
 
-/// Clashes of schedule (core/check), and of food: who eats what, and the rules of food safety of
-/// the occasion's book along each followed food's history.
+/// Clashes of schedule (core/check), and of food: who eats what, the rules of food safety of the
+/// occasion's book along each followed food's history, and what tools carry from food to food.
 [[nodiscard]] PlanPtr judgePlan(FormulationPtr formulation, const PlanInput& input,
                                 Schedule schedule, std::uint64_t revision = 0);
 
-/// The schedule's decisions as a layout to keep: starts and options of all present tasks; cooks,
-/// units and ovens only where `pins` has them.
+/// The schedule's decisions as a layout to keep: starts and options of all present tasks, and what
+/// is washed before a use; cooks, units and ovens only where `pins` has them.
 [[nodiscard]] Layout layoutOf(const Formulation& formulation, const Schedule& schedule,
                               const Layout& pins);
 

@@ -1,5 +1,6 @@
 #include "core/propose/make_plan.h"
 
+#include <set>
 #include <utility>
 
 #include "core/base/log.h"
@@ -8,6 +9,9 @@
 namespace suppertide {
 
 namespace {
+
+/// What is to be washed is found after planning, and it is planned again.
+constexpr int mostRounds = 3;
 
 /// A schedule of the planner as a plan; null if the checker finds that it does not hold, which
 /// would be a defect of the planner and is never shown.
@@ -46,9 +50,20 @@ ProgressSink forwarding(const FormulationPtr& formulation, const PlanRequest& re
     };
 }
 
-} // namespace
+/// Of the tools that go unwashed to what must be clean of what was in them: the uses before which
+/// to wash.
+std::set<std::string> toWash(const Plan& plan)
+{
+    std::set<std::string> demands;
+    for (const Clash& clash : plan.clashes) {
+        if (clash.kind == ClashKind::UnwashedTool && clash.demand) {
+            demands.insert(plan.formulation->problem.demands[*clash.demand].id);
+        }
+    }
+    return demands;
+}
 
-Result<PlanOutcome> makePlan(const PlanRequest& request, const std::stop_token& stop,
+Result<PlanOutcome> planOnce(const PlanRequest& request, const std::stop_token& stop,
                              const PlanProgressSink& progress)
 {
     auto formulation = formulate(request.input);
@@ -68,6 +83,34 @@ Result<PlanOutcome> makePlan(const PlanRequest& request, const std::stop_token& 
     }
     return PlanOutcome{NoPlan{*formulation, outcome.unplaced, outcome.schedule.conflict,
                               outcome.schedule.status == ScheduleStatus::Infeasible}};
+}
+
+} // namespace
+
+Result<PlanOutcome> makePlan(const PlanRequest& request, const std::stop_token& stop,
+                             const PlanProgressSink& progress)
+{
+    auto outcome = planOnce(request, stop, progress);
+    PlanRequest again = request;
+    for (int round = 0; outcome && request.mayWash && round < mostRounds && !stop.stop_requested();
+         ++round) {
+        const auto* found = std::get_if<PlanFound>(&*outcome);
+        const std::set<std::string> uses =
+            found == nullptr ? std::set<std::string>{} : toWash(*found->plan);
+        if (uses.empty()) {
+            break;
+        }
+        auto layout = std::make_shared<Layout>(*again.input.layout);
+        layout->washed.insert(uses.begin(), uses.end());
+        again.input.layout = std::move(layout);
+        auto washed = planOnce(again, stop, {});
+        const auto* better = washed ? std::get_if<PlanFound>(&*washed) : nullptr;
+        if (better == nullptr || toWash(*better->plan).size() >= uses.size()) {
+            break; // there is no time to wash: the clash is shown
+        }
+        outcome = std::move(washed);
+    }
+    return outcome;
 }
 
 } // namespace suppertide

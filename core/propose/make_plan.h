@@ -16,6 +16,8 @@ struct PlanRequest
     PlanInput input;
     PlannerLimits limits;
     std::uint64_t revision = 0;
+    bool mayWash =
+        true; // a tool, where it would go unwashed to what must be clean of what was in it
 };
 
 struct PlanFound
@@ -49,7 +51,9 @@ struct PlanProgress
 
 using PlanProgressSink = std::function<void(const PlanProgress&)>;
 
-/// Failure only for faulty input (see formulate).
+/// Failure only for faulty input (see formulate). What is found wrong with its food only when it is
+/// judged, tools that were not washed, is planned again with the washing, three times at most; the
+/// plan's formulation then has more tasks than the input's.
 [[nodiscard]] Result<PlanOutcome> makePlan(const PlanRequest& request,
                                            const std::stop_token& stop = {},
                                            const PlanProgressSink& progress = {});

@@ -7,7 +7,6 @@
 
 #include "core/plan/food_safety.h"
 #include "core/plan/fridge_order.h"
-#include "core/plan/tool_order.h"
 #include "core/sheet/sheet_parts.h"
 #include "core/wording/phrases.h"
 
@@ -129,28 +128,6 @@ void addFridgeOrder(const SheetContext& context, PerHourPlan& sheet)
     }
 }
 
-/// What must be washed between two deeds.
-void addToolOrder(const SheetContext& context, const PlanInput& input, PerHourPlan& sheet)
-{
-    std::vector<std::string> said;
-    for (const ToolConflict& conflict :
-         toolConflicts(context.formulation, input, context.plan.schedule)) {
-        std::vector<std::string> left;
-        for (const Substance substance : conflict.substances) {
-            left.emplace_back(nameOf(substance));
-        }
-        const std::string text = fmt::format(
-            "Wash the {} between {} and {}: {}.", conflict.tool,
-            quoted(deedOf(context.formulation.tasks[conflict.earlier])),
-            quoted(deedOf(context.formulation.tasks[conflict.later])),
-            left.empty() ? "raw food was in it" : fmt::format("there was {} in it", listed(left)));
-        if (std::ranges::find(said, text) == said.end()) {
-            said.push_back(text);
-            sheet.cautions.push_back(text);
-        }
-    }
-}
-
 /// Silence would read as if no rule were broken.
 void addNotJudged(const SheetContext& context, const PlanInput& input, PerHourPlan& sheet)
 {
@@ -189,7 +166,6 @@ PerHourPlan perHourPlan(const PlanPtr& plan, const PlanInput& input, const Readi
         "food-safety codes, and the advice of those licensed to give it, prevail over this sheet.",
         "What dishes contain is only as sure as what their recipes say: read the labels."};
     addFridgeOrder(context, sheet);
-    addToolOrder(context, input, sheet);
     addNotJudged(context, input, sheet);
     return sheet;
 }

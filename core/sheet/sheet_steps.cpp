@@ -194,7 +194,9 @@ private:
         for (const DemandIndex index : formulation_.problem.demands.indices()) {
             const Demand& demand = formulation_.problem.demands[index];
             const DemandSource& source = formulation_.demands[index];
-            if (demand.from != TaskPoint{task, Edge::Start} || !demand.pool || source.isWash ||
+            const TaskPoint from{source.washedFor.value_or(demand.from.task),
+                                 source.washedFor ? Edge::Start : demand.from.edge};
+            if (from != TaskPoint{task, Edge::Start} || !demand.pool || source.isWash ||
                 !context_.timetable.held(demand.from, demand.to)) {
                 continue;
             }

@@ -62,6 +62,9 @@ public:
         case MoveStep::Why::DayBefore:
             return fmt::format("do {} the day before, at {}", deedOfId(change.task),
                                clockOf(change.to));
+        case MoveStep::Why::CleanFirst:
+            return fmt::format("do {} at {}, in the other order, so that the tool is clean",
+                               deedOfId(change.task), clockOf(change.to));
         case MoveStep::Why::DayLater:
             return fmt::format("do {} a day later, at {}", deedOfId(change.task),
                                clockOf(change.to));
@@ -95,6 +98,15 @@ public:
         }
         return fmt::format("make {} by “{}” instead of “{}”", dish(change.dish),
                            inStyle(to, style_), inStyle(from, style_));
+    }
+    std::string operator()(const UseOther& change) const
+    {
+        return fmt::format("use the {} for {} instead of the {}", unit(change.demand, change.to),
+                           deedOfId(change.task), unit(change.demand, change.from));
+    }
+    std::string operator()(const WashBefore& change) const
+    {
+        return fmt::format("wash the {} before {}", change.tool, deedOfId(change.task));
     }
     std::string operator()(const ShareTemperature& change) const
     {
@@ -258,6 +270,25 @@ private:
     {
         const Recipe* recipe = recipeOf(dish);
         return recipe == nullptr ? id.text() : nameIn(recipe->variants, id);
+    }
+    /// What the kitchen calls it: "Second bowl".
+    [[nodiscard]] std::string unit(const std::string& demand, const std::string& id) const
+    {
+        const Formulation& formulation = *way_.plan->formulation;
+        for (const DemandIndex index : formulation.problem.demands.indices()) {
+            const Demand& each = formulation.problem.demands[index];
+            if (each.id != demand || !each.pool) {
+                continue;
+            }
+            const auto& units = formulation.problem.pools[*each.pool].units;
+            for (const UnitIndex of : units.indices()) {
+                const auto& names = formulation.pools[*each.pool].unitNames;
+                if (units[of].id == id && of.value() < names.size()) {
+                    return quoted(names[of.value()]);
+                }
+            }
+        }
+        return quoted(id);
     }
     [[nodiscard]] std::string deedOfId(const std::string& id) const
     {

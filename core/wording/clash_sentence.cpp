@@ -365,6 +365,26 @@ std::string utensils(const ClashWords& words)
                        words.thing(), clash.asked, clash.asked == 1 ? "is" : "are", words.dishes());
 }
 
+/// With the rule and who prints it.
+std::string unwashedTool(const ClashWords& words)
+{
+    const Clash& clash = words.clash();
+    if (clash.tasks.size() < 2) {
+        return "Something is used for ready food and was not washed after what came before it.";
+    }
+    const auto deed = [&](std::size_t index) {
+        return quoted(deedOf(words.formulation().tasks[clash.tasks[index]]));
+    };
+    const std::string was = clash.substances.empty() ? "raw food" : substances(words);
+    std::string text = fmt::format("{} is used for {} and not washed after {}, when there was {} "
+                                   "in it",
+                                   theThing(words.thing()), deed(1), deed(0), was);
+    if (clash.when) {
+        text = fmt::format("at {} {}", words.times().at(clash.when->start), text);
+    }
+    return capitalised(text + ruleAfter(clash) + ".");
+}
+
 std::string unwatched(const ClashWords& words)
 {
     return begun(words,
@@ -416,6 +436,8 @@ std::string sentence(const Plan& plan, const Occasion& occasion, const Clash& cl
         return unwatched(words);
     case ClashKind::FoodSafety:
         return foodSafetySentence(words);
+    case ClashKind::UnwashedTool:
+        return unwashedTool(words);
     }
     return std::string(nameOf(clash.kind));
 }

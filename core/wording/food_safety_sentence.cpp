@@ -213,6 +213,17 @@ std::string inOwnUnits(const safety::Finding& finding, const ReadingStyle& style
 
 } // namespace
 
+std::string ruleAfter(const Clash& clash)
+{
+    if (!clash.finding) {
+        return {};
+    }
+    const safety::FindingSource source = safety::sourceOf(*clash.finding);
+    const bool isSection = !source.section.empty() && source.section != "-";
+    return fmt::format(": {} ({}{})", within(source.says), source.source,
+                       isSection ? ", " + source.section : std::string{});
+}
+
 std::string foodSafetySentence(const ClashWords& words)
 {
     const Clash& clash = words.clash();

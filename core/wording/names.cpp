@@ -47,6 +47,8 @@ std::string_view nameOf(ClashKind kind)
         return "heat with nobody awake";
     case ClashKind::FoodSafety:
         return "food safety";
+    case ClashKind::UnwashedTool:
+        return "tool not washed";
     }
     return "";
 }

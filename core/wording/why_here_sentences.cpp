@@ -132,6 +132,7 @@ private:
         case ClashKind::GuestLeftOut:
         case ClashKind::ContentsUnknown:
         case ClashKind::FoodSafety:
+        case ClashKind::UnwashedTool:
             break;
         }
         std::string said = sentence(*hold.beyond, occasion_, clash, reader_.style());

@@ -2,6 +2,8 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 #include "core/plan/lay_out.h"
 #include "ui/models/occasion_edits.h"
 #include "ui/models/plan_basis.h"
@@ -78,10 +80,35 @@ std::optional<Edit> moveServing(const LibraryState& library, const PlanCalendar&
                 {}};
 }
 
+bool isDecidedWashing(const Plan& plan, TaskIndex task)
+{
+    const Formulation& formulation = *plan.formulation;
+    for (const DemandIndex demand : formulation.problem.demands.indices()) {
+        if (formulation.demands[demand].washedFor &&
+            formulation.problem.demands[demand].from.task == task) {
+            return true;
+        }
+    }
+    return false;
+}
+
 Edit togglePin(const LibraryState& library, const Plan& plan, TaskIndex task)
 {
     const std::string& id = plan.formulation->problem.tasks[task].id;
     Layout layout = layoutIn(library);
+    if (isDecidedWashing(plan, task)) {
+        const Problem& problem = plan.formulation->problem;
+        std::erase_if(layout.washed, [&](const std::string& washed) {
+            return std::ranges::any_of(problem.demands, [&](const Demand& demand) {
+                return demand.id == washed && demand.from.task == task;
+            });
+        });
+        layout.starts.erase(id);
+        layout.pinned.erase(id);
+        return {withLayout(library, std::move(layout)),
+                tr("Do not wash first: %1").arg(lowerFirst(taskName(plan, task))),
+                {}};
+    }
     const bool isPinned = layout.pinned.erase(id) > 0;
     if (!isPinned) {
         layout = layoutOf(*plan.formulation, plan.schedule, layout);

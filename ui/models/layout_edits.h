@@ -18,7 +18,9 @@ namespace suppertide::ui {
 /// `course` is the number on the flag, from 1. Later courses do not move along.
 [[nodiscard]] std::optional<Edit>
 moveServing(const LibraryState& library, const PlanCalendar& calendar, int course, PlanTime time);
-/// Pins the step where it stands, or lets it go.
+/// Whether the task is there because somebody decided to wash a thing before a step.
+[[nodiscard]] bool isDecidedWashing(const Plan& plan, TaskIndex task);
+/// Pins the step where it stands, or lets it go; a washing that was decided is taken back.
 [[nodiscard]] Edit togglePin(const LibraryState& library, const Plan& plan, TaskIndex task);
 /// The found plan as the layout, with what it was made from: the library as it is.
 [[nodiscard]] Edit takePlan(const LibraryState& library, const Plan& found, const QString& text);

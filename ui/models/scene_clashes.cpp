@@ -64,6 +64,7 @@ private:
         case ClashKind::Appliance:
         case ClashKind::Vessel:
         case ClashKind::Utensils:
+        case ClashKind::UnwashedTool:
             return atTasks(
                 clash, clash.pool ? "unit:" + context_.problem.pools[*clash.pool].id + "/" : "");
         case ClashKind::WaitTooShort:

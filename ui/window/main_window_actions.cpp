@@ -284,8 +284,11 @@ void MainWindow::popUpForTarget(const Target& target, const QPoint& global)
         const auto task = plan ? findTask(*plan, block->id) : std::nullopt;
         const OccasionPtr record = openOccasion(document_.library());
         const bool isPinned = record && record->layout.pinned.contains(block->id);
-        menu.addAction(isPinned ? tr("Let go") : tr("Pin here"), this,
-                       [this, id] { parts_->presenter->pin(id); });
+        const bool isWashing = task && isDecidedWashing(*plan, *task);
+        menu.addAction(isWashing  ? tr("Do not wash it first")
+                       : isPinned ? tr("Let go")
+                                  : tr("Pin here"),
+                       this, [this, id] { parts_->presenter->pin(id); });
         menu.addAction(tr("Why here?"), this, [this, id] { askWhy(id); });
         if (task && plan->formulation->tasks[*task].recipe) {
             const QString recipe =

@@ -487,5 +487,62 @@ TEST(Touching, IsOfWhatTheConflictNamesAlone)
     EXPECT_TRUE(touches(before, none->conflict, later.formulated()->problem));
 }
 
+/// Walnuts for Max at 18:00 and then leaves for Fay, who must not have any, at 19:00 in the first
+/// of two bowls, which nobody washes.
+Supper unwashedBowl()
+{
+    Supper supper;
+    supper.kitchen.vessels = {
+        {KitchenItemId{"bowl"}, "Bowl", "bowl", Litres::ofSmallest(30), centimetres(20), 2}};
+    const VesselUse use{"bowl", Litres::ofSmallest(30), 1, 0_min};
+    const GuestId max = supper.addGuest("Max").id;
+    const GuestId fay = supper.addGuest("Fay", {Substance::Walnut}).id;
+    for (const auto& [name, deed, substance, guest] :
+         {std::tuple{"Brittle", "Crush the brittle", Substance::Walnut, max},
+          std::tuple{"Salad", "Dress the leaves", Substance::Mustard, fay}}) {
+        Recipe recipe = test::recipe(name, {test::with(step(deed, 10_min), use)});
+        recipe.common.lines = {test::ingredient("what is in it", {substance})};
+        recipe.common.waits.push_back(test::waitBetween("stands", deed, "", 0_min, 100_min));
+        supper.serve(recipe, 1).mix.front().guests = {guest};
+    }
+    supper.put("brittle/*/crush-the-brittle", 18, 0);
+    supper.put("salad/*/dress-the-leaves", 19, 0);
+    supper.layout.units = {{"brittle/*/crush-the-brittle:bowl", "bowl-1"},
+                           {"salad/*/dress-the-leaves:bowl", "bowl-1"}};
+    return supper;
+}
+
+const WayOut* findMove(const Advice& advice, MoveStep::Why why)
+{
+    const auto way = std::ranges::find_if(advice.ways, [why](const WayOut& each) {
+        const auto* move = std::get_if<MoveStep>(&each.changes.front());
+        return move != nullptr && move->why == why;
+    });
+    return way == advice.ways.end() ? nullptr : &*way;
+}
+
+TEST(WaysOut, OfAToolNotWashedAreAnotherOneWashingItAndTheOtherOrder)
+{
+    const AdviceRequest request = adviceForClash(unwashedBowl());
+    ASSERT_TRUE(request.clash);
+    ASSERT_EQ(request.clash->kind, ClashKind::UnwashedTool);
+    const Advice advice = found(request);
+    expectHonest(advice);
+    const WayOut* other = findWay<UseOther>(advice);
+    ASSERT_NE(other, nullptr);
+    EXPECT_EQ(changeSentence(*other), "Use the “Bowl 2” for “Dress the leaves” instead of the "
+                                      "“Bowl 1”.");
+    EXPECT_EQ(other->after.layout->units.at("salad/*/dress-the-leaves:bowl"), "bowl-2");
+    const WayOut* washed = findWay<WashBefore>(advice);
+    ASSERT_NE(washed, nullptr);
+    EXPECT_EQ(changeSentence(*washed), "Wash the bowl before “Dress the leaves”.");
+    EXPECT_THAT(washed->after.layout->washed,
+                testing::ElementsAre("salad/*/dress-the-leaves:bowl"));
+    const WayOut* first = findMove(advice, MoveStep::Why::CleanFirst);
+    ASSERT_NE(first, nullptr);
+    EXPECT_THAT(changeSentence(*first), testing::HasSubstr("in the other order"));
+    EXPECT_TRUE(first->after.layout->pinned.empty());
+}
+
 } // namespace
 } // namespace suppertide

@@ -227,6 +227,48 @@ TEST(PlanRest, MissesTheHoursOfAHouseJobRatherThanFindNothing)
               supper.instant(18, 32));
 }
 
+// Walnuts and leaves for somebody who must not have any: each has a bowl of its own, but the cook
+// took the other one. What was reported may not make the rest impossible.
+TEST(PlanRest, TakesAnyBowlWhereItsOwnIsInUse)
+{
+    test::Supper supper;
+    supper.addCook("Jory");
+    supper.kitchen.vessels = {
+        {KitchenItemId{"bowl"}, "Bowl", "bowl", decilitres(30), centimetres(20), 2}};
+    const GuestId max = supper.addGuest("Max").id;
+    const GuestId fay = supper.addGuest("Fay", {Substance::Walnut}).id;
+    for (const auto& [name, deed, substance, guest] :
+         {std::tuple{"Brittle", "Crush", Substance::Walnut, max},
+          std::tuple{"Salad", "Dress", Substance::Mustard, fay}}) {
+        Recipe recipe =
+            test::recipe(name, {test::with(test::step(deed, Minutes{60}),
+                                           VesselUse{"bowl", decilitres(30), 1, Minutes{0}})});
+        recipe.common.lines = {test::ingredient("what is in it", {substance})};
+        supper.serve(recipe, 1).mix.front().guests = {guest};
+    }
+    supper.put("brittle/*/crush", 18, 0);
+    supper.put("salad/*/dress", 18, 20);
+    const PlanPtr before = supper.laidOut();
+    const Formulation& whole = *before->formulation;
+    const DemandIndex own = test::demandIndex(whole, "salad/*/dress:bowl");
+    ASSERT_TRUE(whole.problem.demands[own].units);
+    const UnitIndex salads = whole.problem.demands[own].units->front();
+    RestRequest request;
+    request.input = supper.input();
+    request.now = supper.instant(18, 5);
+    request.progress =
+        withStarted({}, *before, test::taskIndex(whole, "brittle/*/crush"), supper.instant(18, 0));
+    request.progress.steps.at("brittle/*/crush").units["brittle/*/crush:bowl"] =
+        whole.problem.pools[*whole.problem.demands[own].pool].units[salads].id;
+    request.limits.steps = 20'000;
+    const auto outcome = planRest(request);
+    ASSERT_TRUE(outcome) << outcome.error().forCook;
+    const Plan& plan = *found(*outcome).plan;
+    EXPECT_EQ(brokenIn(plan), "");
+    const DemandIndex left = test::demandIndex(*plan.formulation, "salad/*/dress:bowl");
+    EXPECT_NE(plan.schedule.units[left], salads);
+}
+
 TEST(PlanRest, ServesLaterRatherThanNotAtAll)
 {
     Night night = demoNight();

@@ -333,7 +333,7 @@ constexpr std::array allKinds{
     ClashKind::WaitTooShort,    ClashKind::WaitTooLong,     ClashKind::LateForServing,
     ClashKind::OutsideWindow,   ClashKind::NothingChosen,   ClashKind::Allergen,
     ClashKind::GuestLeftOut,    ClashKind::ContentsUnknown, ClashKind::Utensils,
-    ClashKind::Unwatched};
+    ClashKind::Unwatched,       ClashKind::UnwashedTool};
 
 // Whatever a clash leaves out, it is still a whole sentence.
 TEST_F(ClashSentence, IsWholeForEveryKindWithNothingFilledIn)

@@ -485,6 +485,7 @@ Layout anyLayout(Random& random)
     layout.ovens = {{"demand", "oven-0"}};
     layout.pinned = {"demand", "way", "a"};
     layout.ovenSettings = {{"oven-0", origin, origin + anyMinutes(random), 180}};
+    layout.washed = {"salad/*/dress:bowl", "demand"};
     layout.plannedFrom = {{"guests", "1f"}, {"recipe/roots", "a0"}};
     return layout;
 }

@@ -94,6 +94,33 @@ TEST_F(LayoutEdits, PinAStepWhereItStandsAndLetItGo)
     EXPECT_EQ(openOccasion(unpin.next)->layout.pinned, layoutOfDemo().pinned);
 }
 
+TEST_F(LayoutEdits, TakeADecidedWashingBack)
+{
+    const Formulation& formulation = *evening_.plan->formulation;
+    const auto isVessel = [&](const Demand& demand) {
+        return demand.pool && formulation.pools[*demand.pool].kind == ResourceKind::Vessel;
+    };
+    const auto vessel = std::ranges::find_if(formulation.problem.demands, isVessel);
+    ASSERT_NE(vessel, formulation.problem.demands.end());
+    Layout layout = openOccasion(evening_.library)->layout;
+    layout.washed = {vessel->id};
+    const LaidOut washed(withLayout(evening_.library, layout));
+    const Formulation& with = *washed.plan->formulation;
+    std::optional<TaskIndex> wash;
+    for (const DemandIndex demand : with.problem.demands.indices()) {
+        if (with.problem.demands[demand].id == vessel->id) {
+            wash = with.problem.demands[demand].from.task;
+        }
+    }
+    ASSERT_TRUE(wash);
+    EXPECT_TRUE(isDecidedWashing(*washed.plan, *wash));
+    const Edit back = togglePin(washed.library, *washed.plan, *wash);
+    EXPECT_TRUE(back.text.startsWith("Do not wash first: ")) << back.text.toStdString();
+    EXPECT_TRUE(openOccasion(back.next)->layout.washed.empty());
+    EXPECT_FALSE(
+        LaidOut(back.next).plan->formulation->taskById.contains(with.problem.tasks[*wash].id));
+}
+
 TEST_F(LayoutEdits, LayOutAnewButForPinnedSteps)
 {
     const TaskIndex task = movable();
