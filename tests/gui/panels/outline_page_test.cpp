@@ -3,6 +3,7 @@
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
+#include <QMouseEvent>
 #include <QPushButton>
 #include <QTreeView>
 
@@ -123,6 +124,49 @@ TEST_F(MenuPage, SaysAtTheFieldWhatItCannotRead)
         isSaid = isSaid || (label->isVisible() && label->text().contains("cannot be read here"));
     }
     EXPECT_TRUE(isSaid) << "what can be written instead";
+}
+
+/// Commands of the row that is pressed may take another row's room, so that rows move.
+TEST_F(MenuPage, ChoosesTheRowThatWasPressedWhereverItMoves)
+{
+    page_->select("guest:bea");
+    auto& rows = *page_->findChild<QTreeView*>("rows");
+    settle();
+    const QModelIndex bea = rows.currentIndex();
+    const QModelIndex next = rows.indexBelow(bea);
+    rows.setCurrentIndex(rows.model()->index(0, 0));
+    rows.scrollTo(next);
+    QTest::mousePress(rows.viewport(), Qt::LeftButton, {}, rows.visualRect(bea).center());
+    QMouseEvent moved(QEvent::MouseMove, rows.visualRect(next).center(),
+                      rows.viewport()->mapToGlobal(rows.visualRect(next).center()), Qt::NoButton,
+                      Qt::LeftButton, Qt::NoModifier);
+    QCoreApplication::sendEvent(rows.viewport(), &moved);
+    QTest::mouseRelease(rows.viewport(), Qt::LeftButton, {}, rows.visualRect(next).center());
+    EXPECT_EQ(page_->selected(), "guest:bea");
+    EXPECT_EQ(rows.selectionModel()->selectedIndexes(), QModelIndexList{bea});
+}
+
+TEST_F(MenuPage, SaysInTheFormWhatIsWrongWithTheRow)
+{
+    page_->select("guest:bea");
+    const auto says = [this](const char* key) {
+        const auto labels =
+            page_->findChild<QWidget*>(QStringLiteral("field.") + QLatin1String(key))
+                ->findChildren<QLabel*>();
+        return std::any_of(labels.begin(), labels.end(), [](const QLabel* label) {
+            return label->isVisibleTo(label->parentWidget()) &&
+                   label->text().contains(QStringLiteral("eat"));
+        });
+    };
+    const auto& dish = occasion().courses.front().dishes.front();
+    ASSERT_FALSE(dish.mix.empty());
+    page_->select("course:" + occasion().courses.front().id.text() + "/dish:" + dish.id.text() +
+                  "/mix:" + dish.mix.front().variant.text());
+    settle();
+    EXPECT_FALSE(says("portions"));
+    type(line("portions"), "1");
+    settle();
+    EXPECT_TRUE(says("portions"));
 }
 
 TEST_F(MenuPage, AddsAGuestAndShowsTheForm)

@@ -1,6 +1,7 @@
 #include "ui/pages/outline/outline_page.h"
 
 #include <QLabel>
+#include <QMouseEvent>
 #include <QPushButton>
 #include <QSplitter>
 #include <QTreeView>
@@ -91,6 +92,7 @@ OutlinePage::OutlinePage(const QString& title, std::unique_ptr<Outline> outline,
             showRow();
         }
     });
+    view_->viewport()->installEventFilter(this);
     connect(form_, &FormView::entered, this, &OutlinePage::enter);
     connect(&document_, &Document::changed, this, [this] { refresh(); });
     setTheme(theme);
@@ -98,6 +100,13 @@ OutlinePage::OutlinePage(const QString& title, std::unique_ptr<Outline> outline,
 }
 
 OutlinePage::~OutlinePage() = default;
+
+bool OutlinePage::eventFilter(QObject* watched, QEvent* event)
+{
+    return (event->type() == QEvent::MouseMove && watched == view_->viewport() &&
+            static_cast<QMouseEvent*>(event)->buttons() != Qt::NoButton) ||
+           QWidget::eventFilter(watched, event);
+}
 
 void OutlinePage::setTheme(const Theme& theme)
 {
@@ -170,6 +179,11 @@ void OutlinePage::showRow()
         std::ranges::transform(fields, fields.begin(), inFahrenheit);
     }
     addMeasures(fields, readingStyle(document_));
+    const bool saysFault =
+        std::ranges::any_of(fields, [](const Field& field) { return !field.fault.isEmpty(); });
+    if (!fields.empty() && !saysFault) {
+        fields.front().fault = view_->currentIndex().data(OutlineItems::FaultRole).toString();
+    }
     form_->show(fields);
     showForm(!fields.empty());
     placeCommands(outline_->commands(document_.library(), row));

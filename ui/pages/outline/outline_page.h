@@ -46,6 +46,9 @@ public:
     void run(const std::string& command);
 
 protected:
+    /// Rows may move under a button that is down, as commands come and go; what was pressed stays
+    /// chosen.
+    bool eventFilter(QObject* watched, QEvent* event) override;
     [[nodiscard]] Document& document() { return document_; }
 
 private:
