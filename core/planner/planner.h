@@ -24,6 +24,8 @@ struct PlannerLimits
     /// as long as the wall clock does not end the run first.
     std::int64_t steps = std::numeric_limits<std::int64_t>::max();
     std::uint64_t seed = 1;
+    /// With more than one, which of several cheapest schedules is found hangs on which is faster;
+    /// the status does not, if there is time enough.
     int threads = 1;
 };
 

@@ -4,6 +4,7 @@
 #include <QTimer>
 
 #include <algorithm>
+#include <thread>
 #include <utility>
 #include <variant>
 
@@ -24,6 +25,12 @@ constexpr std::chrono::seconds longestForRest{2};
 /// The first way found for the rest is seldom the one that moves least; for so long it may become
 /// better unseen. More would feel like a delay.
 constexpr std::chrono::milliseconds grace{300};
+
+/// One improves, one proves; a third would only look for other first plans.
+int searchThreads()
+{
+    return std::thread::hardware_concurrency() > 1 ? 2 : 1;
+}
 
 bool canBePlannedAway(const Clash& clash)
 {
@@ -124,6 +131,7 @@ void Planning::run(PlanningAim aim, PlanInput input, std::chrono::milliseconds l
     }
     PlanRequest request{std::move(input), {}, search_.revision};
     request.limits.wallClock = limit;
+    request.limits.threads = searchThreads();
     job_->start(std::move(request));
     if (hadOffer) {
         Q_EMIT offered(nullptr);
