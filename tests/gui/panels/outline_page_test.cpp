@@ -5,6 +5,7 @@
 #include <QLineEdit>
 #include <QMouseEvent>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QTreeView>
 
 #include <gtest/gtest.h>
@@ -142,6 +143,28 @@ TEST_F(MenuPage, ChoosesTheRowThatWasPressedWhereverItMoves)
                       Qt::LeftButton, Qt::NoModifier);
     QCoreApplication::sendEvent(rows.viewport(), &moved);
     QTest::mouseRelease(rows.viewport(), Qt::LeftButton, {}, rows.visualRect(next).center());
+    EXPECT_EQ(page_->selected(), "guest:bea");
+    EXPECT_EQ(rows.selectionModel()->selectedIndexes(), QModelIndexList{bea});
+}
+
+TEST_F(MenuPage, ShowsTheRowOfTheFormAsChosenThoughRowsMoveAsItIsPressed)
+{
+    page_->select("guest:bea");
+    auto& rows = *page_->findChild<QTreeView*>("rows");
+    settle();
+    const QModelIndex bea = rows.currentIndex();
+    page_->select("guest:ada");
+    settle();
+    rows.scrollTo(rows.indexBelow(bea));
+    const QPoint at = rows.visualRect(bea).center();
+    const int height = rows.visualRect(bea).height();
+    QObject::connect(rows.selectionModel(), &QItemSelectionModel::currentChanged, &rows, [&] {
+        QScrollBar& bar = *rows.verticalScrollBar();
+        bar.setValue(bar.value() - height);
+    });
+    QTest::mouseClick(rows.viewport(), Qt::LeftButton, {}, at);
+    settle();
+    EXPECT_NE(rows.visualRect(bea).center(), at) << "it has moved";
     EXPECT_EQ(page_->selected(), "guest:bea");
     EXPECT_EQ(rows.selectionModel()->selectedIndexes(), QModelIndexList{bea});
 }

@@ -93,6 +93,17 @@ OutlinePage::OutlinePage(const QString& title, std::unique_ptr<Outline> outline,
         }
     });
     view_->viewport()->installEventFilter(this);
+    // A press chooses the row that then lies under it, which by now may be another.
+    connect(
+        view_->selectionModel(), &QItemSelectionModel::currentChanged, this,
+        [this] {
+            QItemSelectionModel& chosen = *view_->selectionModel();
+            const QModelIndex current = view_->currentIndex();
+            if (current.isValid() && !chosen.isSelected(current)) {
+                chosen.select(current, QItemSelectionModel::ClearAndSelect);
+            }
+        },
+        Qt::QueuedConnection);
     connect(form_, &FormView::entered, this, &OutlinePage::enter);
     connect(&document_, &Document::changed, this, [this] { refresh(); });
     setTheme(theme);
