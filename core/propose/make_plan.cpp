@@ -103,6 +103,7 @@ Result<PlanOutcome> makePlan(const PlanRequest& request, const std::stop_token& 
         auto layout = std::make_shared<Layout>(*again.input.layout);
         layout->washed.insert(uses.begin(), uses.end());
         again.input.layout = std::move(layout);
+        again.limits.wallClock /= 2; // so that all of it takes no more than twice as long
         auto washed = planOnce(again, stop, {});
         const auto* better = washed ? std::get_if<PlanFound>(&*washed) : nullptr;
         if (better == nullptr || toWash(*better->plan).size() >= uses.size()) {
