@@ -147,6 +147,7 @@ void PlanStrip::setTheme(const Theme& theme)
     const QFontMetrics label(theme.font(TypeRole::ControlBold));
     // Two lines of words, or a button.
     setFixedHeight(std::max(2 * label.lineSpacing() + 6, 34));
+    sentence_->setMaximumHeight(2 * label.lineSpacing()); // none of a third line's tops
     show(content_);
 }
 
