@@ -75,6 +75,11 @@ public:
             report(std::nullopt, stepsTaken);
         }
     }
+    [[nodiscard]] bool isProven()
+    {
+        const std::lock_guard lock(mutex_);
+        return best_ && *best_->cost <= bound_;
+    }
     [[nodiscard]] std::int64_t bound()
     {
         const std::lock_guard lock(mutex_);
@@ -260,7 +265,7 @@ private:
 };
 
 /// One search a thread, each with a seed of its own. Alone the first one improves and proves; where
-/// there is a second one, that proves as soon as there is a plan. Whichever is done ends all.
+/// there is a second one, that proves as soon as there is a plan. Whichever has proven it ends all.
 std::vector<SearchResult> searchAll(const Run& run)
 {
     std::vector<SearchResult> results(static_cast<std::size_t>(std::max(1, run.limits.threads)));
@@ -277,10 +282,10 @@ std::vector<SearchResult> searchAll(const Run& run)
             if (i == 1 && own.incumbent.best()) {
                 own.stop = all.token();
                 own.work = ExactSearch::Work::Prove;
-                const std::int64_t steps = results[i].stepsTaken;
-                results[i] = searchProving(own, {});
-                results[i].stepsTaken += steps;
-                all.end();
+                results[i] = searchProving(own, results[i]);
+                if (own.incumbent.isProven()) {
+                    all.end();
+                }
             }
         });
     }
@@ -290,8 +295,11 @@ std::vector<SearchResult> searchAll(const Run& run)
         own.work = ExactSearch::Work::Improve;
     }
     results[0] = searchExactly(own);
-    all.end();
-    quick.end();
+    // Given up with a plan, it leaves the others the time that there is.
+    if (!run.incumbent.best() || run.incumbent.isProven()) {
+        all.end();
+        quick.end();
+    }
     return results;
 }
 

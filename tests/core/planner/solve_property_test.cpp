@@ -187,6 +187,27 @@ TEST(Solve, AgreesOnTheStatusWithMoreThreads)
     });
 }
 
+TEST(Solve, ProvesTheSameWithASecondThread)
+{
+    int proven = 0;
+    forEachSeed(40, [&](Random& random) {
+        const Problem problem = test::anyEvening(random, random.between(3, 5));
+        const PlannerOutcome one = solve(problem, withinSteps(50'000));
+        if (one.schedule.status != ScheduleStatus::Optimal) {
+            return;
+        }
+        ++proven;
+        PlannerLimits limits = withinSteps(2'000'000);
+        limits.threads = 2;
+        const PlannerOutcome two = solve(problem, limits);
+        EXPECT_EQ(two.schedule.status, ScheduleStatus::Optimal);
+        EXPECT_EQ(two.schedule.cost, one.schedule.cost);
+        EXPECT_EQ(two.schedule.bound, two.schedule.cost);
+        EXPECT_FALSE(two.stopped);
+    });
+    EXPECT_GT(proven, 10);
+}
+
 TEST(Solve, MovesWithTheWholeProblem)
 {
     // All times later by the same amount: a schedule exists as before, and costs no more time on.
