@@ -105,6 +105,24 @@ const std::map<RecipeId, const Recipe*>& recipes()
     return byId;
 }
 
+PlanInput inputOf(Occasion occasion, Layout layout)
+{
+    PlanInput input;
+    input.kitchen = std::make_shared<const Kitchen>(kitchen(occasion.kitchen.text()));
+    input.occasion = std::make_shared<const Occasion>(std::move(occasion));
+    for (const Recipe& each : content().recipes) {
+        input.recipes.emplace(each.id, std::make_shared<const Recipe>(each));
+    }
+    input.layout = std::make_shared<const Layout>(std::move(layout));
+    return input;
+}
+
+PlanInput inputOf(std::string_view id)
+{
+    const OccasionRecord& record = occasion(id);
+    return inputOf(record.occasion, record.layout);
+}
+
 ResolvedRecipe resolved(std::string_view recipeId, std::string_view variant)
 {
     auto result = resolve(recipe(recipeId), VariantId{std::string(variant)});

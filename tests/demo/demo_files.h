@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "core/exchange/exchange.h"
+#include "core/plan/formulation.h"
 
 namespace suppertide::demo {
 
@@ -24,6 +25,11 @@ namespace suppertide::demo {
 [[nodiscard]] const OccasionRecord& occasion(std::string_view id);
 [[nodiscard]] const Course& course(const Occasion& occasion, std::string_view id);
 [[nodiscard]] const std::map<RecipeId, const Recipe*>& recipes();
+
+/// To be planned in its kitchen with all of the demo's recipes.
+[[nodiscard]] PlanInput inputOf(Occasion occasion, Layout layout = {});
+/// With what has been laid out of it.
+[[nodiscard]] PlanInput inputOf(std::string_view occasion);
 
 [[nodiscard]] ResolvedRecipe resolved(std::string_view recipe, std::string_view variant);
 /// The recipe's usual variant: its first.

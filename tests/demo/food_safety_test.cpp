@@ -18,19 +18,6 @@ namespace {
 using testing::HasSubstr;
 using testing::IsSupersetOf;
 
-PlanInput inputOf(std::string_view id)
-{
-    const OccasionRecord& record = occasion(id);
-    PlanInput input;
-    input.kitchen = std::make_shared<const Kitchen>(kitchen(record.occasion.kitchen.text()));
-    input.occasion = std::make_shared<const Occasion>(record.occasion);
-    for (const Recipe& each : content().recipes) {
-        input.recipes.emplace(each.id, std::make_shared<const Recipe>(each));
-    }
-    input.layout = std::make_shared<const Layout>(record.layout);
-    return input;
-}
-
 PlanPtr laidOut(const PlanInput& input)
 {
     const FormulationPtr formulation = formulate(input).value();

@@ -8,19 +8,6 @@
 namespace suppertide::demo {
 namespace {
 
-PlanInput inputOf(std::string_view id)
-{
-    const OccasionRecord& record = occasion(id);
-    PlanInput input;
-    input.occasion = std::make_shared<const Occasion>(record.occasion);
-    input.kitchen = std::make_shared<const Kitchen>(kitchen(record.occasion.kitchen.text()));
-    for (const Recipe& each : content().recipes) {
-        input.recipes.emplace(each.id, std::make_shared<const Recipe>(each));
-    }
-    input.layout = std::make_shared<const Layout>(record.layout);
-    return input;
-}
-
 void expectSameAsAnew(std::string_view id)
 {
     const PlanInput input = inputOf(id);

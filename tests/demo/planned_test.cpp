@@ -24,24 +24,6 @@ constexpr Minutes day{24 * 60};
 /// Counted work that is far more than a first plan takes; the clock is there for slow machines.
 constexpr std::int64_t enoughSteps = 400'000;
 
-PlanInput inputOf(Occasion occasion, Layout layout = {})
-{
-    PlanInput input;
-    input.kitchen = std::make_shared<const Kitchen>(kitchen(occasion.kitchen.text()));
-    input.occasion = std::make_shared<const Occasion>(std::move(occasion));
-    for (const Recipe& each : content().recipes) {
-        input.recipes.emplace(each.id, std::make_shared<const Recipe>(each));
-    }
-    input.layout = std::make_shared<const Layout>(std::move(layout));
-    return input;
-}
-
-PlanInput inputOf(std::string_view id)
-{
-    const OccasionRecord& record = occasion(id);
-    return inputOf(record.occasion, record.layout);
-}
-
 PlanPtr laidOut(const PlanInput& input)
 {
     const FormulationPtr formulation = formulate(input).value();

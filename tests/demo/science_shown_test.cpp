@@ -14,19 +14,6 @@ namespace {
 
 using testing::HasSubstr;
 
-PlanInput inputOf(std::string_view id)
-{
-    const OccasionRecord& record = occasion(id);
-    PlanInput input;
-    input.kitchen = std::make_shared<const Kitchen>(kitchen(record.occasion.kitchen.text()));
-    input.occasion = std::make_shared<const Occasion>(record.occasion);
-    for (const Recipe& each : content().recipes) {
-        input.recipes.emplace(each.id, std::make_shared<const Recipe>(each));
-    }
-    input.layout = std::make_shared<const Layout>();
-    return input;
-}
-
 PlanInput inKitchen(PlanInput input, void (*change)(Kitchen&))
 {
     Kitchen kitchen = *input.kitchen;
@@ -67,7 +54,7 @@ std::string whyOf(const ComputedDuration& computed)
 
 TEST(DemoScience, RoastsALargerChickenLonger)
 {
-    const PlanInput harvest = inputOf("harvest-lunch");
+    const PlanInput harvest = inputOf(occasion("harvest-lunch").occasion);
     const std::string roast = "chicken/at-190-c/roast";
     const ComputedDuration four = computedFor(withPortions(harvest, "chicken", 4), roast);
     const ComputedDuration six = computedFor(withPortions(harvest, "chicken", 6), roast);
@@ -82,7 +69,7 @@ TEST(DemoScience, RoastsALargerChickenLonger)
 
 TEST(DemoScience, BoilsTheBrothSoonerHighUp)
 {
-    const PlanInput october = inputOf("october-supper-first-thoughts");
+    const PlanInput october = inputOf(occasion("october-supper-first-thoughts").occasion);
     const ComputedDuration low = computedFor(october, "broth/*/heat");
     const ComputedDuration high =
         computedFor(inKitchen(october, [](Kitchen& kitchen) { kitchen.altitudeMetres = 2000; }),
@@ -93,16 +80,17 @@ TEST(DemoScience, BoilsTheBrothSoonerHighUp)
 
 TEST(DemoScience, SaysOfAHeightForWhichNothingIsKnownThatItIsSo)
 {
-    const ComputedDuration nowhere = computedFor(
-        inKitchen(inputOf("sunday-lunch"), [](Kitchen& kitchen) { kitchen.altitudeMetres = 5000; }),
-        "potatoes/*/boil");
+    const ComputedDuration nowhere =
+        computedFor(inKitchen(inputOf(occasion("sunday-lunch").occasion),
+                              [](Kitchen& kitchen) { kitchen.altitudeMetres = 5000; }),
+                    "potatoes/*/boil");
     EXPECT_THAT(nowhere.failure, HasSubstr("never gets to"));
     EXPECT_EQ(nowhere.range, nowhere.written);
 }
 
 TEST(DemoScience, HasLearnedFromTwoEveningsInTheSmallOven)
 {
-    const PlanInput sunday = inputOf("sunday-lunch");
+    const PlanInput sunday = inputOf(occasion("sunday-lunch").occasion);
     const std::string roast = "chicken/at-190-c/roast";
     const ComputedDuration learned = computedFor(sunday, roast);
     const ComputedDuration before =
@@ -117,7 +105,8 @@ TEST(DemoScience, HasLearnedFromTwoEveningsInTheSmallOven)
 
 TEST(DemoScience, LimitsHowLongTheCarrotsStayWarmByTheRules)
 {
-    const FormulationPtr formulation = formulate(inputOf("october-supper-first-thoughts")).value();
+    const FormulationPtr formulation =
+        formulate(inputOf(occasion("october-supper-first-thoughts").occasion)).value();
     int limited = 0;
     for (const LagIndex lag : formulation->problem.lags.indices()) {
         const LagSource& source = formulation->lags[lag];
@@ -135,7 +124,8 @@ TEST(DemoScience, LimitsHowLongTheCarrotsStayWarmByTheRules)
 
 TEST(DemoScience, KeepsTheSquashWarmAboveTheRulesLimit)
 {
-    const FormulationPtr formulation = formulate(inputOf("midsummer-supper")).value();
+    const FormulationPtr formulation =
+        formulate(inputOf(occasion("midsummer-supper").occasion)).value();
     int warm = 0;
     for (const OvenDemandIndex index : formulation->problem.ovenDemands.indices()) {
         if (formulation->ovenDemands[index].isKeep) {
