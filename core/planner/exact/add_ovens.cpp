@@ -133,13 +133,42 @@ std::optional<Literal> inOven(const Model& model, const Stay& stay, OvenIndex ov
     return std::nullopt;
 }
 
+/// With the oven off it cools, so another stay that must be warm ends soon after the first minute
+/// of it, or begins after its end: 20–110 °C off from 12:00 on, at 3 °C a minute, and 90–110 °C can
+/// share no more than the first 6 minutes. Absent: they may share all.
+std::optional<std::int64_t> mostShared(const Oven& oven, const Stay& off, const Stay& warm)
+{
+    if (!off.isOff() || warm.demand->acceptLow <= oven.ambientC) {
+        return std::nullopt;
+    }
+    const std::int64_t fall = milli(off.demand->acceptHigh) - milli(warm.demand->acceptLow);
+    const std::int64_t most = fall / oven.coolMilliCPerMin;
+    return most < off.leastLength ? std::optional{most} : std::nullopt;
+}
+
+void keepApartFromOff(Model& model, OvenIndex index, const Stay& off, const Stay& warm,
+                      Literal both)
+{
+    const Oven& oven = model.problem().ovens[index];
+    if (const auto most = mostShared(oven, off, warm)) {
+        addApart(model, off.held, rampBetween(oven, off.atEnd(oven), warm.atStart(oven)), warm.held,
+                 -*most, both);
+    }
+}
+
 void keepApart(Model& model, const Stay& one, const Stay& other)
 {
     for (const OvenIndex index : model.problem().ovens.indices()) {
         const Oven& oven = model.problem().ovens[index];
         const auto first = inOven(model, one, index);
         const auto second = inOven(model, other, index);
-        if (!first || !second || mayShare(*one.demand, *other.demand)) {
+        if (!first || !second) {
+            continue;
+        }
+        if (mayShare(*one.demand, *other.demand)) {
+            const Literal both = model.all({*first, *second});
+            keepApartFromOff(model, index, one, other, both);
+            keepApartFromOff(model, index, other, one, both);
             continue;
         }
         addApart(model, one.held, rampBetween(oven, one.atEnd(oven), other.atStart(oven)),

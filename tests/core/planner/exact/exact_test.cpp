@@ -7,9 +7,11 @@
 #include "core/check/check.h"
 #include "core/planner/exact/conflict.h"
 #include "core/planner/exact/exact.h"
+#include "core/planner/exact/model.h"
 #include "core/planner/planner.h"
 #include "tests/support/for_each_seed.h"
 #include "tests/support/problem/random_problem.h"
+#include "tests/support/problem/small_problem.h"
 
 namespace suppertide {
 
@@ -225,6 +227,38 @@ TEST(ExactSearch, ReturnsOnlyWhatHoldsAndBoundsNothingFalsely)
         }
     });
     EXPECT_GT(found, 40);
+}
+
+// The oven cools from 110 °C by 3 °C a minute as soon as it is off: what must have 90 °C can stay
+// in for 6 minutes more. Heated anew at 10 °C a minute, it has them 7 minutes after.
+TEST(Model, LetsAnOvenThatIsOffKeepWarmOnlyWhatEndsSoon)
+{
+    test::SmallProblem made(400);
+    const TaskIndex bake = made.task("bake", 30);
+    const TaskIndex dry = made.task("dry", 60);
+    made.oven("o", 2);
+    made.problem.ovens[OvenIndex{0}].coolMilliCPerMin = 3'000;
+    made.problem.ovens[OvenIndex{0}].heatMilliCPerMin = 10'000;
+    made.inOven("e1", bake, 90, 110, 100);
+    OvenDemand& drying = made.inOven("e2", dry, 20, 110, 0);
+    drying.prefer.reset();
+    drying.mode = modeOff;
+    const auto holds = [&](engine::Bound bakeStart) {
+        exact::Model model(made.problem, {});
+        engine::Engine& engine = model.engine();
+        for (const auto& [task, at] :
+             {std::pair{dry, engine::Bound{100}}, std::pair{bake, bakeStart}}) {
+            engine.addFact(engine::atMost(model.start(task), at));
+            engine.addFact(engine::atLeast(model.start(task), at));
+        }
+        return engine.propagate();
+    };
+    EXPECT_TRUE(holds(60));
+    EXPECT_TRUE(holds(76));
+    EXPECT_FALSE(holds(77));
+    EXPECT_FALSE(holds(120));
+    EXPECT_FALSE(holds(166));
+    EXPECT_TRUE(holds(167));
 }
 
 TEST(Conflict, CannotHoldAndNoneOfItCanBeSpared)
