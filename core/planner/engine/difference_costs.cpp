@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <functional>
 #include <limits>
-#include <unordered_map>
+#include <map>
 #include <utility>
 
 namespace suppertide::engine {
@@ -23,6 +23,7 @@ DifferenceCosts& DifferenceCosts::post(Engine& engine, std::vector<PricedGap> ga
 {
     auto propagator = std::make_unique<DifferenceCosts>(std::move(gaps), total);
     propagator->build(engine);
+    propagator->findOrders();
     std::vector<View> views;
     for (const Arc& arc : propagator->arcs_) {
         if (arc.onlyIf) {
@@ -379,27 +380,49 @@ void DifferenceCosts::sayWhy(std::int64_t spare, Literals& because) const
     }
 }
 
+void DifferenceCosts::findOrders()
+{
+    std::map<std::uint32_t, EitherOrder> orders;
+    for (std::uint32_t index = 0; index < arcs_.size(); ++index) {
+        const Arc& arc = arcs_[index];
+        if (arc.kind == Kind::Edge && arc.onlyIf) {
+            const Variable which = arc.onlyIf->variable();
+            EitherOrder& order = orders[which.index];
+            order.which = which;
+            const bool positive = (arc.onlyIf->view & 1U) != 0;
+            (positive ? order.ifTrue : order.ifFalse).push_back(index);
+        }
+    }
+    for (auto& [index, order] : orders) {
+        if (!order.ifTrue.empty() && !order.ifFalse.empty()) {
+            orders_.push_back(std::move(order));
+        }
+    }
+}
+
+/// The most that one of them asks for beyond what the values give.
+std::int64_t DifferenceCosts::lacking(const std::vector<std::uint32_t>& arcs) const
+{
+    std::int64_t most = 0;
+    for (const std::uint32_t arc : arcs) {
+        most = std::max(most, -slack(arcs_[arc]));
+    }
+    return most;
+}
+
 std::optional<Literal> DifferenceCosts::worstConflict(const Trail& trail) const
 {
     std::optional<Literal> result;
     std::int64_t worst = 0;
-    std::unordered_map<std::uint32_t, std::pair<std::int64_t, std::int64_t>> lacking;
-    for (const Arc& arc : arcs_) {
-        if (arc.kind != Kind::Edge || arc.inForce || !arc.onlyIf || trail.fails(*arc.onlyIf)) {
+    for (const EitherOrder& order : orders_) {
+        if (trail.isFixed(order.which)) {
             continue;
         }
-        const std::int64_t lacks = -slack(arc);
-        if (lacks <= 0) {
-            continue;
-        }
-        auto& of = lacking[arc.onlyIf->variable().index];
-        const bool positive = (arc.onlyIf->view & 1U) != 0;
-        (positive ? of.first : of.second) = lacks;
-        const std::int64_t both = std::min(of.first, of.second);
-        if (both > worst) {
-            worst = both;
-            const bool takesThis = (positive ? of.second : of.first) > lacks;
-            result = takesThis ? *arc.onlyIf : ~*arc.onlyIf;
+        const std::int64_t ifTrue = lacking(order.ifTrue);
+        const std::int64_t ifFalse = ifTrue > worst ? lacking(order.ifFalse) : 0;
+        if (std::min(ifTrue, ifFalse) > worst) {
+            worst = std::min(ifTrue, ifFalse);
+            result = ifTrue <= ifFalse ? isTrue(order.which) : isFalse(order.which);
         }
     }
     return result;

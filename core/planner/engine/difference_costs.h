@@ -81,6 +81,8 @@ private:
     };
 
     void build(Engine& engine);
+    void findOrders();
+    [[nodiscard]] std::int64_t lacking(const std::vector<std::uint32_t>& arcs) const;
     [[nodiscard]] Node nodeOf(Variable variable);
     void addArc(Arc arc);
     void markStale(std::uint32_t arc);
@@ -109,6 +111,14 @@ private:
     std::vector<std::vector<Step>> out_;             // by node, of linked arcs
     std::vector<std::vector<std::uint32_t>> byView_; // arcs of which it says whether, or how long
     std::vector<std::uint32_t> stale_;
+    /// Edges of which one is in force as a Boolean is true, or false: one order, or the other.
+    struct EitherOrder
+    {
+        Variable which;
+        std::vector<std::uint32_t> ifTrue; // arcs
+        std::vector<std::uint32_t> ifFalse;
+    };
+    std::vector<EitherOrder> orders_;
     struct Touched
     {
         std::size_t event;
