@@ -5,6 +5,7 @@
 //                                       5…30 min ├── tart ──┤
 #pragma once
 
+#include <cstddef>
 #include <cstdint>
 #include <vector>
 
@@ -21,6 +22,23 @@ struct OvenStretch
     std::vector<int> preferred; // by stays that begin with it
     std::int64_t least = 1;     // minutes; 0 only where nothing is preferred
     std::int64_t most = 1;
+
+    friend bool operator==(const OvenStretch&, const OvenStretch&) = default;
+};
+
+/// From the beginning of a stay to its end.
+struct OvenSpan
+{
+    std::size_t first = 0; // stretch
+    std::size_t last = 0;
+    std::int64_t minutes = 0; // that they last together
+};
+
+/// Stretches in order of time, at least one, the first begun by a stay.
+struct OvenBox
+{
+    std::vector<OvenStretch> stretches;
+    std::vector<OvenSpan> spans; // that are known; those of stays that overlap say most
 };
 
 /// What is found, and how much had to be looked at for it.
@@ -30,10 +48,10 @@ struct BoxCost
     std::int64_t work = 0;  // levels (setting_levels.h)
 };
 
-/// Stretches in order of time, at least one, the first begun by a stay; before it the oven is as
-/// cold as it starts, for as long as need be. Costs from `below` on are not told apart. 0 for an
-/// oven that does not suit (setting_levels.h).
+/// Before the first stretch the oven is as cold as it starts, for as long as need be. Costs from
+/// `below` on are not told apart; far below it heat and settings are counted each by itself. 0 for
+/// an oven that does not suit (setting_levels.h).
 [[nodiscard]] BoxCost leastCostInBox(const Oven& oven, const OvenProgramStyle& style,
-                                     const std::vector<OvenStretch>& stretches, std::int64_t below);
+                                     const OvenBox& box, std::int64_t below);
 
 } // namespace suppertide

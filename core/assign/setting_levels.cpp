@@ -87,6 +87,70 @@ ByDegree leastIfInForce(const Oven& oven, const std::vector<OvenStay>& stays,
     return least;
 }
 
+// The rows are where a search for proofs of ovens spends its time; wide registers take half of it.
+// Sanitizers cannot be asked for the processor that early.
+#if defined(__x86_64__) && defined(__GNUC__) && !defined(__clang__) &&                             \
+    !defined(__SANITIZE_ADDRESS__) && !defined(__SANITIZE_THREAD__)
+#define SUPPERTIDE_WIDE __attribute__((target_clones("avx2", "default")))
+#else
+#define SUPPERTIDE_WIDE
+#endif
+
+/// What a minute asks for, whatever the setting; levels.
+struct Asked
+{
+    std::int32_t low = 0;
+    std::int32_t high = 0;
+    std::int32_t ceiling = 0; // of the next
+    std::int32_t heats = 0;
+    std::int32_t cools = 0;
+    std::int32_t ambient = 0;
+    std::int32_t coldest = 0;
+};
+
+/// The least temperatures from which a minute on at each setting leads to those needed; and the
+/// least of them.
+SUPPERTIDE_WIDE std::int32_t leadTo(const Asked& asked, const std::int32_t* needed,
+                                    const std::int32_t* hottest, const std::int32_t* blocked,
+                                    std::size_t count, std::int32_t* on)
+{
+    const Asked minute = asked;
+    std::int32_t best = SettingLevels::unbounded;
+    for (std::size_t i = 0; i < count; ++i) {
+        const std::int32_t need = needed[i];
+        const std::int32_t level = need > hottest[i] ? need + minute.cools : need - minute.heats;
+        const std::int32_t found = std::max(level, blocked[i]);
+        on[i] = need > minute.ceiling ? SettingLevels::unbounded : found;
+        best = std::min(best, on[i]);
+    }
+    return best;
+}
+
+/// The least temperatures from which a minute, off or on, with a change or without, will do; and
+/// the least and the greatest of them.
+SUPPERTIDE_WIDE std::pair<std::int32_t, std::int32_t>
+willDo(const Asked& asked, const std::int32_t* off, const std::int32_t* on, std::int32_t changed,
+       std::size_t count, std::int32_t* here)
+{
+    const Asked minute = asked;
+    std::int32_t best = SettingLevels::unbounded;
+    std::int32_t worst = -SettingLevels::unbounded;
+    for (std::size_t i = 0; i < count; ++i) {
+        const std::int32_t need = off[i];
+        const std::int32_t cooled =
+            need > minute.ambient ? need + minute.cools : -SettingLevels::unbounded;
+        const std::int32_t ifOff = need > minute.ceiling ? SettingLevels::unbounded : cooled;
+        const std::int32_t ifOn = std::min(on[i], changed);
+        const std::int32_t both = std::max(minute.low, std::min(ifOff, ifOn));
+        const std::int32_t warm = both <= minute.coldest ? -SettingLevels::unbounded : both;
+        const std::int32_t found = both > minute.high ? SettingLevels::unbounded : warm;
+        here[i] = found;
+        best = std::min(best, found);
+        worst = std::max(worst, found);
+    }
+    return {best, worst};
+}
+
 } // namespace
 
 bool SettingLevels::suits(const Oven& oven)
@@ -189,30 +253,6 @@ const SettingLevels::Level* SettingLevels::at(const Row& row, std::int64_t cost)
     return &row.levels[static_cast<std::size_t>(std::min(cost, last) - row.first) * width_];
 }
 
-/// The least temperatures from which a minute on at each setting leads to those needed.
-void SettingLevels::findOn(const Minute& minute, const Row& after, std::int64_t cost,
-                           std::vector<Level>& on) const
-{
-    const Level heats = minute.heats;
-    const Level cools = minute.cools;
-    const Level ceiling = minute.ceiling;
-    const Level* needed = at(after, cost - style_.onMinute);
-    if (minute.prices) {
-        for (std::size_t i = 0; i < on.size(); ++i) {
-            on[i] = at(after, cost - minute.prices->on[i])[i];
-        }
-        needed = on.data();
-    }
-    const Level* hottest = hottestOf_.data();
-    const Level* blocked = minute.blocked;
-    Level* result = on.data();
-    const std::size_t count = on.size();
-    for (std::size_t i = 0; i < count; ++i) {
-        const Level level = needed[i] > hottest[i] ? needed[i] + cools : needed[i] - heats;
-        result[i] = needed[i] > ceiling ? unbounded : std::max(level, blocked[i]);
-    }
-}
-
 SettingLevels::Row SettingLevels::before(const AskedOfMinute& asked, const Row& after,
                                          std::int64_t below) const
 {
@@ -224,17 +264,23 @@ SettingLevels::Row SettingLevels::before(const AskedOfMinute& asked, const Row& 
         prices = pricesOf(asked);
     }
     const bool risesTooFar = asked.low + oven_.heatMilliCPerMin > asked.highNext;
-    std::vector<Level> blocked(columns_.size(), -unbounded);
+    std::vector<Level>& blocked = blocked_;
+    std::vector<Level>& on = on_;
+    std::vector<Level>& any =
+        any_; // by cost from the first on, at any setting, a change not counted
+    blocked.assign(columns_.size(), -unbounded);
+    on.assign(columns_.size(), unbounded);
+    any.clear();
     for (std::size_t i = 0; risesTooFar && i < columns_.size(); ++i) {
         blocked[i] = milli(columns_[i].coolest) > asked.highNext ? unbounded : -unbounded;
     }
-    const Minute minute{clamped(asked.low),
-                        std::min(clamped(asked.high), hottest_),
-                        clamped(asked.highNext),
-                        static_cast<Level>(oven_.heatMilliCPerMin),
-                        static_cast<Level>(oven_.coolMilliCPerMin),
-                        blocked.data(),
-                        prices ? &*prices : nullptr};
+    const Asked minute{clamped(asked.low),
+                       std::min(clamped(asked.high), hottest_),
+                       clamped(asked.highNext),
+                       static_cast<Level>(oven_.heatMilliCPerMin),
+                       static_cast<Level>(oven_.coolMilliCPerMin),
+                       milli(oven_.ambientC),
+                       coldest_};
     const std::int64_t offPrice = prices ? prices->off : 0;
     const std::int64_t cheapestOn = prices ? prices->cheapestOn : style_.onMinute;
     const std::int64_t dearestOn = prices ? prices->dearestOn : style_.onMinute;
@@ -243,23 +289,30 @@ SettingLevels::Row SettingLevels::before(const AskedOfMinute& asked, const Row& 
         std::min(below, endOf(after) + std::max(offPrice, dearestOn + style_.change));
     Row result{below, {}};
     result.levels.reserve(after.levels.size() + width_);
-    std::vector<Level> on(columns_.size(), unbounded);
-    std::vector<Level> any; // by cost from `first` on, at any setting, a change not counted
     for (std::int64_t cost = first; cost < end; ++cost) {
         if (cost - first >= mostCosts) {
             return {};
         }
+        Level best = unbounded; // of those on
         if (!asked.off) {
-            findOn(minute, after, cost, on);
+            const Level* needed = at(after, cost - style_.onMinute);
+            for (std::size_t i = 0; prices && i < on.size(); ++i) {
+                on[i] = at(after, cost - prices->on[i])[i];
+            }
+            best = leadTo(minute, prices ? on.data() : needed, hottestOf_.data(), blocked.data(),
+                          on.size(), on.data());
         }
-        any.push_back(*std::ranges::min_element(on));
+        any.push_back(best);
         const std::int64_t paid = cost - style_.change - first;
         const Level changed = paid >= 0 ? any[static_cast<std::size_t>(paid)] : unbounded;
         const std::size_t size = result.levels.size();
         result.levels.resize(size + width_);
-        const auto [best, worst] =
-            fill(minute, at(after, cost - offPrice), on, changed, any.back(), &result.levels[size]);
-        if (best == unbounded && size == 0) {
+        const Level* off = at(after, cost - offPrice);
+        Level* here = &result.levels[size];
+        const auto [least, worst] = willDo(minute, off, on.data(), changed, on.size(), here);
+        const auto [none, ofNone] =
+            willDo(minute, off + on.size(), &best, best, 1, here + on.size());
+        if (least == unbounded && none == unbounded && size == 0) {
             result.levels.clear();
             continue;
         }
@@ -273,34 +326,6 @@ SettingLevels::Row SettingLevels::before(const AskedOfMinute& asked, const Row& 
     }
     work_ += static_cast<std::int64_t>(result.levels.size());
     return result;
-}
-
-/// The best and the worst of the levels that a cost makes do.
-std::pair<SettingLevels::Level, SettingLevels::Level>
-SettingLevels::fill(const Minute& minute, const Level* off, const std::vector<Level>& on,
-                    Level changed, Level any, Level* here) const
-{
-    const Level ambient = milli(oven_.ambientC);
-    const Level coldest = coldest_;
-    const Level* kept = on.data();
-    Level best = unbounded;
-    Level worst = -unbounded;
-    const auto level = [&](Level needed, Level ifOn) {
-        const Level cooled = needed > ambient ? needed + minute.cools : -unbounded;
-        const Level ifOff = needed > minute.ceiling ? unbounded : cooled;
-        const Level both = std::max(minute.low, std::min(ifOff, ifOn));
-        const Level warm = both <= coldest ? -unbounded : both;
-        return both > minute.high ? unbounded : warm;
-    };
-    const std::size_t count = on.size();
-    for (std::size_t i = 0; i < count; ++i) {
-        const Level found = level(off[i], std::min(kept[i], changed));
-        here[i] = found;
-        best = std::min(best, found);
-        worst = std::max(worst, found);
-    }
-    here[count] = level(off[count], any);
-    return {std::min(best, here[count]), std::max(worst, here[count])};
 }
 
 void SettingLevels::narrow(Row& row, std::int64_t low, std::int64_t high)

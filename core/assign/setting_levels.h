@@ -95,18 +95,6 @@ private:
         std::int64_t dearestOn = 0;
     };
 
-    /// What is asked of a minute, in levels.
-    struct Minute
-    {
-        Level low;
-        Level high;
-        Level ceiling; // of the next
-        Level heats;
-        Level cools;
-        const Level* blocked; // by column: the least level of those on
-        const Prices* prices; // none: all alike
-    };
-
     void choose(const std::vector<OvenStay>& stays, std::int64_t below);
     [[nodiscard]] Prices pricesOf(const AskedOfMinute& minute) const;
     [[nodiscard]] const Level* at(const Row& row, std::int64_t cost) const;
@@ -114,11 +102,6 @@ private:
     {
         return row.first + static_cast<std::int64_t>(row.levels.size() / width_);
     }
-    void findOn(const Minute& minute, const Row& after, std::int64_t cost,
-                std::vector<Level>& on) const;
-    [[nodiscard]] std::pair<Level, Level> fill(const Minute& minute, const Level* off,
-                                               const std::vector<Level>& on, Level changed,
-                                               Level any, Level* here) const;
     [[nodiscard]] std::int64_t find(const Row& row, std::int64_t milliC, std::size_t from,
                                     std::size_t to) const;
     [[nodiscard]] std::size_t columnOf(int setting) const;
@@ -132,6 +115,9 @@ private:
     std::vector<Level> hottestOf_; // by column
     std::vector<Level> never_;
     mutable std::int64_t work_ = 0;
+    mutable std::vector<Level> on_; // room for a row, so that none is asked for each time
+    mutable std::vector<Level> any_;
+    mutable std::vector<Level> blocked_;
 };
 
 } // namespace suppertide

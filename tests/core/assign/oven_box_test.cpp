@@ -91,7 +91,7 @@ TEST(OvenBox, CostsNoMoreThanAnythingInIt)
         const Oven oven = anyOven(random);
         const OvenProgramStyle style = anyStyle(random);
         const Row row = anyRow(random);
-        const BoxCost least = leastCostInBox(oven, style, row.box, below);
+        const BoxCost least = leastCostInBox(oven, style, {row.box, {}}, below);
         for (int tries = 0; tries < 6; ++tries) {
             std::vector<OvenStretch> exact;
             const auto stays = placed(row, random.between(20, 120), random, exact);
@@ -101,12 +101,13 @@ TEST(OvenBox, CostsNoMoreThanAnythingInIt)
             }
             ++compared;
             EXPECT_LE(least.least, best.cost);
-            const std::int64_t ofThese = leastCostInBox(oven, style, exact, below).least;
+            const std::int64_t ofThese =
+                leastCostInBox(oven, style, {exact, {}}, best.cost + 20).least;
             EXPECT_LE(least.least, ofThese);
             EXPECT_LE(ofThese, best.cost);
             met += ofThese == best.cost ? 1 : 0;
             // Asked for less, it looks less closely, and mostly finds the same.
-            const std::int64_t justSo = leastCostInBox(oven, style, exact, ofThese).least;
+            const std::int64_t justSo = leastCostInBox(oven, style, {exact, {}}, ofThese).least;
             EXPECT_LE(justSo, ofThese);
             same += justSo == ofThese ? 1 : 0;
         }
@@ -114,6 +115,67 @@ TEST(OvenBox, CostsNoMoreThanAnythingInIt)
     EXPECT_GT(compared, 300);
     EXPECT_GT(same, compared * 9 / 10);
     EXPECT_GT(met, compared * 8 / 10); // mostly it is exactly what the cheapest program costs
+}
+
+/// A stay of one length, another that begins in it and ends after it: however much they share, each
+/// stretch may be short, but not all of them at once.
+TEST(OvenBox, KnowsHowLongStaysAreThatOverlap)
+{
+    int compared = 0;
+    int more = 0;
+    int met = 0;
+    forEachSeed(60, [&](Random& random) {
+        const Oven oven = anyOven(random);
+        const OvenProgramStyle style = anyStyle(random);
+        const std::int64_t firstLength = random.between(10, 25);
+        const std::int64_t otherLength = random.between(10, 25);
+        OvenStay first;
+        first.acceptLow = static_cast<int>(random.between(70, 90));
+        first.acceptHigh = first.acceptLow + 15;
+        OvenStay other = first;
+        other.acceptLow += 5;
+        other.acceptHigh += 5;
+        const std::int64_t low = first.acceptLow * 1000;
+        const std::int64_t high = first.acceptHigh * 1000;
+        const std::int64_t longest = std::max(firstLength, otherLength);
+        const std::vector<OvenStretch> stretches{
+            {low, high, false, {}, 1, longest},
+            {low + 5'000, high, false, {}, 1, longest},
+            {low + 5'000, high + 5'000, false, {}, 1, longest}};
+        const OvenBox apart{stretches, {}};
+        const OvenBox together{stretches, {{0, 1, firstLength}, {1, 2, otherLength}}};
+        const std::int64_t ofStretches = leastCostInBox(oven, style, apart, below).least;
+        const std::int64_t ofStays = leastCostInBox(oven, style, together, below).least;
+        EXPECT_LE(ofStretches, ofStays);
+        std::int64_t best = plenty;
+        for (std::int64_t shared = 1; shared < std::min(firstLength, otherLength); ++shared) {
+            first.during = interval(100, 100 + firstLength);
+            other.during =
+                interval(100 + firstLength - shared, 100 + firstLength - shared + otherLength);
+            const CheapestProgram program =
+                cheapestProgram(oven, {first, other}, style, plenty, plenty);
+            best = program.program ? std::min(best, program.cost) : best;
+        }
+        if (best >= below) {
+            return;
+        }
+        ++compared;
+        EXPECT_LE(ofStays, best);
+        more += ofStays > ofStretches ? 1 : 0;
+        met += ofStays == best ? 1 : 0;
+    });
+    EXPECT_GT(compared, 40);
+    EXPECT_GT(more, compared / 2);
+    EXPECT_GT(met, compared * 8 / 10);
+}
+
+TEST(OvenBox, NothingFitsWhereLengthsContradict)
+{
+    test::Random random(1);
+    const Oven oven = anyOven(random);
+    const OvenStretch stretch{70'000, 90'000, false, {}, 1, 5};
+    const OvenBox box{{stretch, stretch}, {{0, 1, 20}}};
+    EXPECT_EQ(leastCostInBox(oven, anyStyle(random), box, below).least, below);
 }
 
 } // namespace
