@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <limits>
+#include <tuple>
 
 #include "core/planner/engine/linear.h"
 
@@ -12,6 +13,8 @@ namespace {
 constexpr std::int64_t forLess = 12;   // conflicts, to leave one literal out of a core
 constexpr std::int64_t forMore = 40;   // conflicts, to push a charge up further
 constexpr std::int64_t forTrying = 20; // what a search without any conflict counts for
+/// Where there are more, a conflict counts for several.
+constexpr std::int64_t stepsAConflict = 300;
 constexpr std::size_t mostToShrink = 24;
 
 /// A core may name less than was assumed of a view.
@@ -70,7 +73,8 @@ bool CostCores::looksAtLighter()
             next = std::max(next, charge.weight);
         }
     }
-    if (next == 0) {
+    looksAtAll_ = next == 0;
+    if (looksAtAll_) {
         return false;
     }
     lightest_ = next / 2 + 1;
@@ -80,8 +84,10 @@ bool CostCores::looksAtLighter()
 CostCores::End CostCores::tryFor(const Literals& assumed, std::int64_t conflicts)
 {
     const std::int64_t before = model_->engine().conflicts();
+    const std::int64_t stepsBefore = model_->engine().steps();
     const End end = search_->run(assumed, {std::min(conflicts, left_), true});
-    left_ -= forTrying + model_->engine().conflicts() - before;
+    left_ -= forTrying + std::max(model_->engine().conflicts() - before,
+                                  (model_->engine().steps() - stepsBefore) / stepsAConflict);
     return end;
 }
 
@@ -195,6 +201,8 @@ CostCores::End CostCores::raise(Literal better, std::int64_t conflicts)
         }
         const End end = tryFor(assumptions(better), left_);
         if (end == End::Given) {
+            // Neither way soon: with more of them assumed, it is easier to see that they cannot be.
+            std::ignore = looksAtLighter();
             return end;
         }
         if (end == End::Found) {

@@ -32,6 +32,8 @@ public:
     /// holds. Found: the search has a solution, with the terms looked at as low as they can be;
     /// Infeasible: there is none that is better.
     [[nodiscard]] End raise(Literal better, std::int64_t conflicts);
+    /// Whether there are no lighter terms to be looked at yet.
+    [[nodiscard]] bool looksAtAll() const { return looksAtAll_; }
 
 private:
     struct Charge
@@ -56,7 +58,8 @@ private:
     std::vector<Charge> charges_;
     std::int64_t fixed_ = 0;
     std::int64_t lightest_ = 0; // weight of the lightest charge that is looked at
-    std::int64_t left_ = 0;     // conflicts
+    bool looksAtAll_ = false;
+    std::int64_t left_ = 0; // conflicts
 };
 
 } // namespace suppertide::exact
