@@ -50,6 +50,17 @@ EventIndex Trail::madeTrue(Literal literal) const
     return at;
 }
 
+Bound Trail::mostAlways(View view) const
+{
+    Bound most = most_[view];
+    EventIndex at = last_[view];
+    while (at >= 0 && events_[static_cast<std::size_t>(at)].level > 0) {
+        most = events_[static_cast<std::size_t>(at)].before;
+        at = events_[static_cast<std::size_t>(at)].earlier;
+    }
+    return most;
+}
+
 Bound Trail::mostBefore(EventIndex event, View view) const
 {
     Bound most = most_[view];

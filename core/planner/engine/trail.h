@@ -53,6 +53,9 @@ public:
     [[nodiscard]] bool holds(Literal literal) const { return most_[literal.view] <= literal.bound; }
     [[nodiscard]] bool fails(Literal literal) const { return holds(~literal); }
 
+    /// The upper bound that the view has whatever is decided.
+    [[nodiscard]] Bound mostAlways(View view) const;
+
     /// Lowers the bound of the literal's view, which must be above it.
     void push(Literal literal, Reason reason);
     /// Keeps an explanation as long as the current level lasts.

@@ -59,8 +59,10 @@ void addOvenCosts(Model& model)
                 }
             }
         }
+        model.ovenBoxes.push_back(std::make_shared<BoxCosts>(problem.ovens[oven], style));
         OvenCostPropagator::post(model.engine(), {problem.ovens[oven]}, style, std::move(stays),
-                                 model.differences, least, Model::mostOvenCost);
+                                 model.differences, model.ovenBoxes[oven], least,
+                                 Model::mostOvenCost);
     }
     std::vector<PossibleStay> all;
     for (const OvenDemandIndex index : problem.ovenDemands.indices()) {
@@ -70,8 +72,8 @@ void addOvenCosts(Model& model)
     }
     model.ovensTogether = model.engine().newVariable(0, Model::mostOvenCost);
     OvenCostPropagator::post(model.engine(), {problem.ovens.begin(), problem.ovens.end()}, style,
-                             std::move(all), model.differences, *model.ovensTogether,
-                             Model::mostOvenCost);
+                             std::move(all), model.differences, model.ovenBoxes[OvenIndex{0}],
+                             *model.ovensTogether, Model::mostOvenCost);
 }
 
 } // namespace suppertide::exact

@@ -19,9 +19,9 @@ constexpr std::int64_t firstSlice = 400; // conflicts
 constexpr std::int64_t longestSlice = 1'000'000'000;
 constexpr std::int64_t around = 200; // conflicts in a neighbourhood
 constexpr std::int64_t briefProof = 60;
-/// Levels found to widen claims (widened_claim.h), to a step of the engine: about a fifth of its
+/// Levels found to widen claims (widened_claim.h), to a step of the engine: about a third of its
 /// time.
-constexpr std::int64_t workAStep = 20;
+constexpr std::int64_t workAStep = 300;
 constexpr std::size_t tasksForBound = 120;
 constexpr int turns = 8; // of which one sweeps, one proves, the others improve
 
@@ -93,7 +93,7 @@ void ExactSearch::startFrom(const Schedule& schedule)
     take(schedule);
 }
 
-void ExactSearch::read()
+bool ExactSearch::read()
 {
     const std::vector<Bound>& values = search_.values();
     const std::int64_t toBeat = best_ ? *best_->cost : std::numeric_limits<Bound>::max();
@@ -104,12 +104,17 @@ void ExactSearch::read()
     }
     if (problem_->ovenDemands.empty()) {
         ensures(isCheaper, "without costs of ovens the model knows what a schedule costs");
-        return;
+        return true;
     }
+    bool known = learnFromOvens();
     // Only what is still guessed stands in the way of a proof then.
-    while (!learnFromOvens() && exhausted_ && !stuck_) {
-        stuck_ = !programs_.tryHarder() || !budget_->spend(stepsToTryHarder);
+    while (!known && (exhausted_ || work_ == Work::Prove) && programs_.tryHarder() &&
+           budget_->spend(stepsToTryHarder)) {
+        known = learnFromOvens();
     }
+    const bool isAtBound = search_.values()[model_.cost().index] <= bound_;
+    stuck_ = stuck_ || (!known && (exhausted_ || (work_ == Work::Prove && isAtBound)));
+    return known;
 }
 
 void ExactSearch::claim(const Literals& because, Variable variable, std::int64_t cost)
@@ -172,7 +177,11 @@ void ExactSearch::sweep(std::int64_t conflicts, bool byActivity)
 
 void ExactSearch::prove(std::int64_t conflicts)
 {
-    const std::int64_t most = std::min(*best_->cost, unprovable_) - 1;
+    std::int64_t most = std::min(*best_->cost, unprovable_) - 1;
+    if (most < bound_ && !isUnprovableForGood_) { // what was found has been ruled out since
+        unprovable_ = std::numeric_limits<Bound>::max();
+        most = *best_->cost - 1;
+    }
     if (most < bound_) {
         return;
     }
@@ -180,7 +189,7 @@ void ExactSearch::prove(std::int64_t conflicts)
     const End end = search_.run({below(model_.cost(), target + 1)}, {conflicts, true, true});
     if (end == End::Found) {
         unprovable_ = search_.values()[model_.cost().index];
-        read();
+        isUnprovableForGood_ = !read() || isUnprovableForGood_;
     } else if (end == End::Infeasible) {
         bound_ = target + 1;
         proofPercent_ = std::min<std::int64_t>(100, 2 * proofPercent_ + 1);
@@ -208,7 +217,7 @@ void ExactSearch::raiseBound(std::int64_t conflicts)
     noteBound();
 }
 
-/// Tasks near each other in time, or drawn, or tied by lags.
+/// Tasks near each other in time, or drawn, or tied by lags, or all that share an oven.
 std::vector<bool> ExactSearch::freedTasks()
 {
     const std::size_t count = problem_->tasks.size();
@@ -228,6 +237,10 @@ std::vector<bool> ExactSearch::freedTasks()
         return freed;
     }
     freed[centre.value()] = true;
+    if (!problem_->ovenDemands.empty() && dice_.percent(12)) {
+        freeOven(freed);
+        left = std::max<std::size_t>(left / 2, 2);
+    }
     for (std::size_t tries = 0; left > 0 && tries < 4 * count; ++tries) {
         const bool tied = !problem_->lags.empty() && dice_.percent(70);
         if (!tied) {
@@ -243,6 +256,18 @@ std::vector<bool> ExactSearch::freedTasks()
         }
     }
     return freed;
+}
+
+/// All that is in the oven of something drawn.
+void ExactSearch::freeOven(std::vector<bool>& freed)
+{
+    const auto oven = best_->ovens[OvenDemandIndex{dice_.below(problem_->ovenDemands.size())}];
+    for (const OvenDemandIndex index : problem_->ovenDemands.indices()) {
+        if (best_->ovens[index] == oven) {
+            freed[problem_->ovenDemands[index].from.task.value()] = true;
+            freed[problem_->ovenDemands[index].to.task.value()] = true;
+        }
+    }
 }
 
 Literals ExactSearch::neighbourhood()
@@ -299,20 +324,21 @@ void ExactSearch::noteElsewhere(const Elsewhere& elsewhere)
     }
 }
 
-void ExactSearch::workOn(Work work, int turn, std::int64_t& slice)
+void ExactSearch::workOn(int turn, std::int64_t& slice)
 {
     // Where sweeping proves too, a proof of less is only for the bound, and with many tasks dear.
     const bool sweepProves = model_.likelyCost() == model_.cost();
     const bool provesLess = !sweepProves || problem_->tasks.size() <= tasksForBound;
-    if (exhausted_ || work == Work::Prove) {
-        if (turn % 2 == 0) {
+    if (exhausted_ || work_ == Work::Prove) {
+        // As long as there are terms to look at, cores raise the bound by more.
+        if (turn % (cores_ && cores_->looksAtAll() ? 2 : 4) == 0) {
             prove(firstSlice);
         } else {
             raiseBound(firstSlice);
         }
         return;
     }
-    const bool raises = work == Work::All;
+    const bool raises = work_ == Work::All;
     switch (turn % turns) {
     case 0:
         sweep(slice, true);
@@ -339,6 +365,7 @@ void ExactSearch::workOn(Work work, int turn, std::int64_t& slice)
 void ExactSearch::run(Work work, const Elsewhere& elsewhere)
 {
     std::int64_t slice = firstSlice;
+    work_ = work;
     for (int turn = 0; !isOver() && isSupported(); ++turn) {
         noteElsewhere(elsewhere);
         if (isOver()) {
@@ -349,7 +376,7 @@ void ExactSearch::run(Work work, const Elsewhere& elsewhere)
             slice = std::min(slice + slice / 4, longestSlice);
             continue;
         }
-        workOn(work, turn, slice);
+        workOn(turn, slice);
     }
 }
 

@@ -55,8 +55,9 @@ public:
 private:
     using End = engine::Search::End;
     void take(Schedule schedule);
-    /// After a solution was found: reads it, and learns what its ovens cost.
-    void read();
+    /// After a solution was found: reads it, and learns what its ovens cost. False: what it learnt
+    /// does not rule the solution out, as their cheapest programs are not known.
+    bool read();
     /// Looks for any, or a cheaper, schedule.
     void sweep(std::int64_t conflicts, bool byActivity);
     /// The same with all but some tasks where they are.
@@ -70,9 +71,10 @@ private:
     void claim(const Literals& because, Variable variable, std::int64_t cost);
     [[nodiscard]] Literals neighbourhood();
     [[nodiscard]] std::vector<bool> freedTasks();
+    void freeOven(std::vector<bool>& freed);
     void noteBound();
     void noteElsewhere(const Elsewhere& elsewhere);
-    void workOn(Work work, int turn, std::int64_t& slice);
+    void workOn(int turn, std::int64_t& slice);
     [[nodiscard]] bool isOver() const
     {
         return infeasible_ || optimal_ || stuck_ || budget_->isOver();
@@ -88,13 +90,15 @@ private:
     Branching branching_;
     engine::Search search_;
     std::optional<CostCores> cores_;
+    Work work_ = Work::All;
     std::optional<Schedule> best_;
     std::vector<Bound> bestValues_; // starts and choices of the best schedule
     std::int64_t bound_ = 0;
-    std::int64_t unprovable_ = 0; // the model has a solution that costs no more, as far as it knows
-    std::int64_t proofPercent_ = 100; // how far towards the best the next proof goes
-    std::size_t freed_ = 6;           // tasks of a neighbourhood
-    std::int64_t widened_ = 0;        // levels found
+    std::int64_t unprovable_ = 0; // the model had a solution that costs no more, as far as it knew
+    bool isUnprovableForGood_ = false; // and it has not been ruled out
+    std::int64_t proofPercent_ = 25;   // how far towards the best the next proof goes
+    std::size_t freed_ = 6;            // tasks of a neighbourhood
+    std::int64_t widened_ = 0;         // levels found
     bool infeasible_ = false;
     bool optimal_ = false;
     bool guessed_ = false;   // some program of an oven was not proven the cheapest

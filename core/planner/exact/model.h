@@ -16,6 +16,7 @@
 #include "core/planner/engine/difference_costs.h"
 #include "core/planner/engine/engine.h"
 #include "core/planner/engine/linear.h"
+#include "core/planner/exact/box_costs.h"
 #include "core/planner/exact/start_differences.h"
 #include "core/problem/problem.h"
 
@@ -131,6 +132,8 @@ public:
     IndexedVector<OvenIndex, Variable> ovenCost;
     /// By how much stays in ovens are apart; absent without costs of ovens.
     std::shared_ptr<const StartDifferences> differences;
+    /// What is known of each oven's costs by the order of what is in it.
+    IndexedVector<OvenIndex, std::shared_ptr<BoxCosts>> ovenBoxes;
     /// All of them, and no less than what is in any of them asks for.
     std::optional<Variable> ovensTogether;
     static constexpr Bound mostOvenCost = 10'000'000;

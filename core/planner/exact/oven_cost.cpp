@@ -1,6 +1,7 @@
 #include "core/planner/exact/oven_cost.h"
 
 #include <algorithm>
+#include <array>
 #include <cstdlib>
 #include <memory>
 #include <utility>
@@ -34,12 +35,12 @@ constexpr std::int64_t mostToRaise = 40;
 OvenCostPropagator::OvenCostPropagator(std::vector<Oven> ovens, const OvenProgramStyle& style,
                                        std::vector<PossibleStay> stays,
                                        std::shared_ptr<const StartDifferences> differences,
-                                       engine::Variable least, std::int64_t most)
+                                       std::shared_ptr<BoxCosts> boxes, engine::Variable least,
+                                       std::int64_t most)
     : ovens_(std::move(ovens)), style_(style), stays_(std::move(stays)),
       differences_(std::move(differences)), least_(least), most_(most),
       heat_(ovens_.front(), mostOn), order_(ovens_, stays_, style, differences_),
-      oneSetting_(ovens_.front(), stays_, style, differences_),
-      sequences_(ovens_.front(), style, stays_)
+      oneSetting_(ovens_.front(), stays_, style, differences_), sequences_(std::move(boxes), stays_)
 {
     beOnWhereItPays(heat_, style);
     for (const Oven& oven : ovens_) {
@@ -118,7 +119,8 @@ std::int64_t OvenCostPropagator::costOfShares(const std::vector<std::size_t>& in
 void OvenCostPropagator::post(Engine& engine, std::vector<Oven> ovens,
                               const OvenProgramStyle& style, std::vector<PossibleStay> stays,
                               std::shared_ptr<const StartDifferences> differences,
-                              engine::Variable least, std::int64_t most)
+                              std::shared_ptr<BoxCosts> boxes, engine::Variable least,
+                              std::int64_t most)
 {
     std::vector<View> views;
     for (const PossibleStay& stay : stays) {
@@ -132,7 +134,8 @@ void OvenCostPropagator::post(Engine& engine, std::vector<Oven> ovens,
     std::sort(views.begin(), views.end());
     views.erase(std::unique(views.begin(), views.end()), views.end());
     engine.add(std::make_unique<OvenCostPropagator>(std::move(ovens), style, std::move(stays),
-                                                    std::move(differences), least, most),
+                                                    std::move(differences), std::move(boxes), least,
+                                                    most),
                views);
 }
 
@@ -256,17 +259,21 @@ bool OvenCostPropagator::raiseByOrder(Engine& engine, const Literals& because)
 }
 
 /// All of them, or those that exclude each other.
-bool OvenCostPropagator::raiseBySequence(Engine& engine, const Literals& because)
+bool OvenCostPropagator::raiseBySequence(Engine& engine, bool& ofAll)
 {
     const std::int64_t below = engine.trail().most(least_) + std::int64_t{1};
     if (below >= most_ || below - engine.trail().least(least_) > mostToRaise) {
         return true;
     }
-    for (const auto& positions : {inside_, order_.chosen()}) {
-        if (const auto found =
-                sequences_.least(positions, *differences_, engine.trail(), below, engine.steps())) {
-            Literals why = because;
-            why.insert(why.end(), found->because.begin(), found->because.end());
+    using Positions = const std::vector<std::size_t>;
+    for (Positions* positions : std::array<Positions*, 2>{&inside_, &order_.chosen()}) {
+        if (const auto found = sequences_.least(*positions, *differences_, engine.trail(), below,
+                                                engine.steps())) {
+            ofAll = positions == &inside_;
+            Literals why = found->because;
+            for (const std::size_t i : found->inside) {
+                why.push_back(stays_[i].inside);
+            }
             return raiseTo(engine, found->least, why);
         }
     }
@@ -327,22 +334,24 @@ bool OvenCostPropagator::propagate(Engine& engine)
     if (ovens_.size() > 1) {
         return true;
     }
-    const bool fromAnyTime = countsFromAnyTime();
-    if (fromAnyTime) {
-        const SureStays sure =
-            sureToEachOther(stays_, inside_, *differences_, ovenForgets(ovens_.front()), trail);
-        if (!raiseByHeat(engine, sure, because, sureToEachOther_)) {
+    if (!countsFromAnyTime()) {
+        return raiseByHeat(engine, sureByTheClock(stays_, inside_, trail), because,
+                           sureByTheClock_);
+    }
+    // Of what switching on costs a sequence knows nothing; of all else it knows more than others.
+    if (style_.switchOn == 0) {
+        bool ofAll = false;
+        if (!raiseBySequence(engine, ofAll)) {
             return false;
         }
-        // Of what switching on costs a sequence knows nothing.
-        if (style_.switchOn == 0 && !raiseBySequence(engine, because)) {
-            return false;
-        }
-        if (sure.allFixed) {
+        if (ofAll) {
             return true;
         }
     }
-    return raiseByHeat(engine, sureByTheClock(stays_, inside_, trail), because, sureByTheClock_);
+    // What is sure by the clock is so to each other.
+    const SureStays sure =
+        sureToEachOther(stays_, inside_, *differences_, ovenForgets(ovens_.front()), trail);
+    return raiseByHeat(engine, sure, because, sureToEachOther_);
 }
 
 } // namespace suppertide::exact

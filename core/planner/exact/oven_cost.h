@@ -31,14 +31,15 @@ namespace suppertide::exact {
 class OvenCostPropagator : public engine::Propagator
 {
 public:
+    /// `boxes`: of the first oven.
     OvenCostPropagator(std::vector<Oven> ovens, const OvenProgramStyle& style,
                        std::vector<PossibleStay> stays,
-                       std::shared_ptr<const StartDifferences> differences, engine::Variable least,
-                       std::int64_t most);
+                       std::shared_ptr<const StartDifferences> differences,
+                       std::shared_ptr<BoxCosts> boxes, engine::Variable least, std::int64_t most);
     static void post(engine::Engine& engine, std::vector<Oven> ovens, const OvenProgramStyle& style,
                      std::vector<PossibleStay> stays,
-                     std::shared_ptr<const StartDifferences> differences, engine::Variable least,
-                     std::int64_t most);
+                     std::shared_ptr<const StartDifferences> differences,
+                     std::shared_ptr<BoxCosts> boxes, engine::Variable least, std::int64_t most);
 
     bool propagate(engine::Engine& engine) override;
     [[nodiscard]] int order() const override { return 2; }
@@ -47,7 +48,7 @@ private:
     bool raiseTo(engine::Engine& engine, std::int64_t cost, const engine::Literals& because) const;
     bool raiseByOrder(engine::Engine& engine, const engine::Literals& because);
     /// In the order in which the stays, or some that exclude each other, are known to come.
-    bool raiseBySequence(engine::Engine& engine, const engine::Literals& because);
+    bool raiseBySequence(engine::Engine& engine, bool& ofAll);
     bool raiseByHeat(engine::Engine& engine, const SureStays& sure, engine::Literals because,
                      std::int64_t& lastMinutes);
     /// Whether what the stays ask for is the same whenever they are.

@@ -54,22 +54,37 @@ struct Length
 };
 using LengthOf = std::function<Length(const Point&, const Point&)>;
 
-std::optional<OvenSequence> cut(const std::vector<HeldStay>& held, const LengthOf& lengthOf)
+/// A stay that lasts from one stretch to the last one so far.
+void addSpan(const HeldStay& stay, std::size_t first, OvenBox& box)
 {
-    const std::vector<Point> points = pointsOf(held);
+    const std::int64_t minutes = stay.to.plus - stay.from.plus;
+    if (stay.from.variable == stay.to.variable && first < box.stretches.size()) {
+        box.spans.push_back({first, box.stretches.size() - 1, minutes});
+    }
+}
+
+OvenSequence cut(const std::vector<HeldStay>& held, const std::vector<Point>& points,
+                 const LengthOf& lengthOf)
+{
     OvenSequence result;
     std::vector<bool> in(held.size(), false);
-    std::vector<int> preferred; // by what begins at this moment
-    for (std::size_t i = 0; i + 1 < points.size(); ++i) {
+    std::vector<std::size_t> firstOf(held.size(), 0); // stretch
+    std::vector<int> preferred;                       // by what begins at this moment
+    for (std::size_t i = 0; i < points.size(); ++i) {
         in[points[i].stay] = points[i].begins;
+        if (points[i].begins) {
+            firstOf[points[i].stay] = result.box.stretches.size();
+        } else {
+            addSpan(held[points[i].stay], firstOf[points[i].stay], result.box);
+        }
+        if (i + 1 == points.size()) {
+            break;
+        }
         const auto& prefer = held[points[i].stay].stay.prefer;
         if (points[i].begins && prefer) {
             preferred.push_back(*prefer);
         }
         const auto [least, most] = lengthOf(points[i], points[i + 1]);
-        if (least < 0) {
-            return std::nullopt;
-        }
         if (most <= 0) {
             result.ties.emplace_back(points[i].term, points[i + 1].term);
             continue;
@@ -81,7 +96,7 @@ std::optional<OvenSequence> cut(const std::vector<HeldStay>& held, const LengthO
             stretch.preferred = preferred;
         }
         preferred.clear();
-        result.box.push_back(std::move(stretch));
+        result.box.stretches.push_back(std::move(stretch));
         result.ends.emplace_back(points[i].term, points[i + 1].term);
     }
     return result;
@@ -91,7 +106,7 @@ std::optional<OvenSequence> cut(const std::vector<HeldStay>& held, const LengthO
 
 OvenSequence sequenceOf(const std::vector<HeldStay>& held)
 {
-    return *cut(held, [](const Point& from, const Point& to) {
+    return cut(held, pointsOf(held), [](const Point& from, const Point& to) {
         return Length{to.at - from.at, to.at - from.at};
     });
 }
@@ -100,7 +115,13 @@ std::optional<OvenSequence> possibleSequence(const std::vector<HeldStay>& held,
                                              const StartDifferences& differences,
                                              const Trail& trail)
 {
-    return cut(held, [&](const Point& from, const Point& to) {
+    const std::vector<Point> points = pointsOf(held);
+    for (std::size_t i = 0; i + 1 < points.size(); ++i) {
+        if (differences.least(trail, points[i].term, points[i + 1].term) < 0) {
+            return std::nullopt;
+        }
+    }
+    return cut(held, points, [&](const Point& from, const Point& to) {
         return Length{differences.least(trail, from.term, to.term),
                       differences.most(trail, from.term, to.term)};
     });
@@ -114,8 +135,8 @@ Literals whySequence(const OvenSequence& sequence, const StartDifferences& diffe
         differences.sayAtLeast(from, to, 0, because);
         differences.sayAtMost(from, to, 0, because);
     }
-    for (std::size_t i = 0; i < sequence.box.size(); ++i) {
-        const OvenStretch& stretch = sequence.box[i];
+    for (std::size_t i = 0; i < sequence.box.stretches.size(); ++i) {
+        const OvenStretch& stretch = sequence.box.stretches[i];
         const auto& [from, to] = sequence.ends[i];
         const bool isEmpty = stretch.low <= -SettingLevels::unbounded;
         differences.sayAtLeast(from, to, stretch.least, because);

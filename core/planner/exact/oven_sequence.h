@@ -27,7 +27,7 @@ struct OvenSequence
 {
     using Ends = std::pair<engine::Term, engine::Term>;
 
-    std::vector<OvenStretch> box;
+    OvenBox box;
     std::vector<Ends> ends; // of each stretch
     std::vector<Ends> ties; // points at one moment
 };

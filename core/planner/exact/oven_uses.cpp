@@ -91,16 +91,15 @@ std::optional<Literals> becauseToEachOther(const Model& model, const Inside& ins
 }
 
 /// Why so much and no less, for as wide times as can be shown.
-WidenedClaim widened(const Model& model, const Inside& inside, const Oven& oven, std::int64_t limit)
+WidenedClaim widened(const Model& model, const Inside& inside, OvenIndex oven, std::int64_t limit)
 {
-    if (!countsFromAnyTime(model, inside, oven)) {
+    if (!countsFromAnyTime(model, inside, model.problem().ovens[oven])) {
         return {};
     }
-    const OvenProgramStyle style = ovenProgramStyle(model.problem().costs, true);
-    WidenedClaim claim =
-        widenedClaim(oven, style, inside.held, *model.differences, model.engine().trail(), limit);
-    if (claim.because) {
-        claim.because->insert(claim.because->end(), inside.chosen.begin(), inside.chosen.end());
+    WidenedClaim claim = widenedClaim(*model.ovenBoxes[oven], inside.held, *model.differences,
+                                      model.engine().trail(), limit);
+    for (const std::size_t i : claim.stays) {
+        claim.because->push_back(inside.chosen[i]);
     }
     return claim;
 }
@@ -128,7 +127,7 @@ std::vector<OvenUse> ovenUses(const Model& model, const std::vector<Bound>& valu
                     std::nullopt};
         if (widens && known.bound >= limits[oven] &&
             limits[oven] > values[model.ovenLeast[oven].index]) {
-            use.tooDear = widened(model, inside, model.problem().ovens[oven], limits[oven]);
+            use.tooDear = widened(model, inside, oven, limits[oven]);
         }
         if (known.program) {
             use.cost = known.cost;

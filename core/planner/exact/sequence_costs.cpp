@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "core/assign/closed_up.h"
+#include "core/planner/exact/widened_claim.h"
 
 namespace suppertide::exact {
 
@@ -11,26 +12,15 @@ namespace {
 
 using engine::Trail;
 
-constexpr std::size_t mostRemembered = 20'000;
-/// Levels found, to a step of the engine: about a fifth of its time.
-constexpr std::int64_t workAStep = 20;
-
-std::vector<std::int64_t> keyOf(const OvenSequence& sequence)
-{
-    std::vector<std::int64_t> key;
-    for (const OvenStretch& stretch : sequence.box) {
-        key.insert(key.end(), {stretch.low, stretch.high, stretch.off ? 1 : 0, stretch.least,
-                               stretch.most, static_cast<std::int64_t>(stretch.preferred.size())});
-        key.insert(key.end(), stretch.preferred.begin(), stretch.preferred.end());
-    }
-    return key;
-}
+/// Levels found, to a step of the engine: about a seventh of its time.
+constexpr std::int64_t workAStep = 100;
+constexpr int looksToWiden = 6;
 
 } // namespace
 
-SequenceCosts::SequenceCosts(const Oven& oven, const OvenProgramStyle& style,
+SequenceCosts::SequenceCosts(std::shared_ptr<BoxCosts> costs,
                              const std::vector<PossibleStay>& stays)
-    : oven_(oven), style_(style), stays_(stays)
+    : costs_(std::move(costs)), stays_(stays)
 {}
 
 /// With times about which it can be told in which order they are.
@@ -54,36 +44,20 @@ std::vector<HeldStay> SequenceCosts::held(const std::vector<std::size_t>& positi
     return result;
 }
 
-std::optional<std::int64_t> SequenceCosts::costOf(const std::vector<std::size_t>& positions,
-                                                  const OvenSequence& sequence, std::int64_t below,
-                                                  std::int64_t steps)
+/// Whether it is all known, or half as open as before.
+bool SequenceCosts::isWorthALook(const std::vector<std::size_t>& positions,
+                                 const OvenSequence& sequence)
 {
-    Known& known = known_[positions];
-    if (known.below < below) { // all that was found goes for less only
-        known.below = below;
-        known.least.clear();
-    }
-    std::vector<std::int64_t> key = keyOf(sequence);
-    if (const auto found = known.least.find(key); found != known.least.end()) {
-        return found->second;
-    }
     std::int64_t open = 0; // minutes
-    for (const OvenStretch& stretch : sequence.box) {
+    for (const OvenStretch& stretch : sequence.box.stretches) {
         open += stretch.most - stretch.least;
     }
-    const bool isWorthALook = open == 0 || 2 * open <= known.lastOpen;
-    if (isWorthALook || open > known.lastOpen) {
-        known.lastOpen = open;
+    std::int64_t& lastOpen = lastOpen_[positions];
+    const bool isWorth = open == 0 || 2 * open <= lastOpen;
+    if (isWorth || open > lastOpen) {
+        lastOpen = open;
     }
-    if (!isWorthALook || work_ > workAStep * steps) {
-        return std::nullopt;
-    }
-    if (known.least.size() >= mostRemembered) {
-        known.least.clear();
-    }
-    const BoxCost cost = leastCostInBox(oven_, style_, sequence.box, known.below);
-    work_ += cost.work;
-    return known.least.emplace(std::move(key), cost.least).first->second;
+    return isWorth;
 }
 
 std::optional<SequenceCosts::Found> SequenceCosts::least(const std::vector<std::size_t>& positions,
@@ -94,21 +68,54 @@ std::optional<SequenceCosts::Found> SequenceCosts::least(const std::vector<std::
     if (positions.empty()) {
         return std::nullopt;
     }
-    auto sequence = possibleSequence(held(positions, differences, trail), differences, trail);
-    if (!sequence || sequence->box.empty()) {
+    const std::vector<HeldStay> stays = held(positions, differences, trail);
+    const std::int64_t forgets = ovenForgets(costs_->oven());
+    const auto possible = [&](const std::vector<HeldStay>& some) {
+        auto result = possibleSequence(some, differences, trail);
+        if (result) {
+            for (OvenStretch& stretch : result->box.stretches) {
+                const bool isEmpty = stretch.low <= -SettingLevels::unbounded;
+                stretch.most = isEmpty ? std::min(stretch.most, forgets) : stretch.most;
+                stretch.least = std::min(stretch.least, stretch.most);
+            }
+        }
+        return result;
+    };
+    auto sequence = possible(stays);
+    if (!sequence || sequence->box.stretches.empty()) {
         return std::nullopt;
     }
-    const std::int64_t forgets = ovenForgets(oven_);
-    for (OvenStretch& stretch : sequence->box) {
-        const bool isEmpty = stretch.low <= -SettingLevels::unbounded;
-        stretch.most = isEmpty ? std::min(stretch.most, forgets) : stretch.most;
-        stretch.least = std::min(stretch.least, stretch.most);
+    const bool mayLook = work_ <= workAStep * steps;
+    const std::int64_t workBefore = costs_->work();
+    std::optional<Found> found;
+    // The order alone says most, and what follows from it goes furthest.
+    const OvenSequence widest = widestBox(costs_->oven(), *sequence, differences, trail);
+    if (mayLook || costs_->known(widest.box, below)) {
+        found = Found{costs_->least(widest.box, below), positions,
+                      whySequence(widest, differences, forgets)};
+        if (found->least >= below && mayLook) {
+            const FewerStays fewer =
+                fewestStays(*costs_, stays, possible, differences, trail, below);
+            found->inside.clear();
+            for (const std::size_t i : fewer.kept) {
+                found->inside.push_back(positions[i]);
+            }
+            found->because = whySequence(fewer.sequence, differences, forgets);
+        }
     }
-    const auto cost = costOf(positions, *sequence, below, steps);
-    if (!cost) {
-        return std::nullopt;
+    const bool isOpen = !found || found->least < below;
+    if (isOpen &&
+        (costs_->known(sequence->box, below) || (isWorthALook(positions, *sequence) && mayLook))) {
+        const std::int64_t cost = costs_->least(sequence->box, below);
+        if (cost >= below && mayLook) {
+            widenBox(*costs_, *sequence, differences, trail, below, looksToWiden);
+        }
+        if (!found || cost > found->least) {
+            found = Found{cost, positions, whySequence(*sequence, differences, forgets)};
+        }
     }
-    return Found{*cost, whySequence(*sequence, differences, forgets)};
+    work_ += costs_->work() - workBefore;
+    return found;
 }
 
 } // namespace suppertide::exact

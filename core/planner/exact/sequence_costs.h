@@ -4,9 +4,11 @@
 
 #include <cstdint>
 #include <map>
+#include <memory>
 #include <optional>
 #include <vector>
 
+#include "core/planner/exact/box_costs.h"
 #include "core/planner/exact/oven_order.h"
 #include "core/planner/exact/oven_sequence.h"
 
@@ -15,13 +17,13 @@ namespace suppertide::exact {
 class SequenceCosts
 {
 public:
-    SequenceCosts(const Oven& oven, const OvenProgramStyle& style,
-                  const std::vector<PossibleStay>& stays);
+    SequenceCosts(std::shared_ptr<BoxCosts> costs, const std::vector<PossibleStay>& stays);
 
     struct Found
     {
         std::int64_t least = 0;
-        engine::Literals because;
+        std::vector<std::size_t> inside; // of the positions, those that it takes
+        engine::Literals because;        // and how they lie to each other
     };
     /// For stays by their positions, the differences of which are known; costs from `below` on are
     /// not told apart. Absent: their order is not sure, or it does not pay to look. `steps` of the
@@ -32,26 +34,17 @@ public:
                                              std::int64_t steps);
 
 private:
-    /// Of stays in an order, found for costs below so much.
-    struct Known
-    {
-        std::int64_t below = 0;
-        std::int64_t lastOpen = 0; // minutes that lengths left open, when last looked at
-        std::map<std::vector<std::int64_t>, std::int64_t> least; // by lengths
-    };
-
     [[nodiscard]] std::vector<HeldStay> held(const std::vector<std::size_t>& positions,
                                              const StartDifferences& differences,
                                              const engine::Trail& trail) const;
-    [[nodiscard]] std::optional<std::int64_t> costOf(const std::vector<std::size_t>& positions,
-                                                     const OvenSequence& sequence,
-                                                     std::int64_t below, std::int64_t steps);
+    [[nodiscard]] bool isWorthALook(const std::vector<std::size_t>& positions,
+                                    const OvenSequence& sequence);
 
-    Oven oven_;
-    OvenProgramStyle style_;
+    std::shared_ptr<BoxCosts> costs_;
     std::vector<PossibleStay> stays_;
-    std::map<std::vector<std::size_t>, Known> known_;
-    std::int64_t work_ = 0; // levels found (setting_levels.h)
+    /// Minutes that lengths left open when last looked at, by positions.
+    std::map<std::vector<std::size_t>, std::int64_t> lastOpen_;
+    std::int64_t work_ = 0;
 };
 
 } // namespace suppertide::exact

@@ -82,6 +82,21 @@ Bound StartDifferences::most(const Trail& trail, const Term& from, const Term& t
     return -least(trail, to, from);
 }
 
+Bound StartDifferences::leastAlways(const Trail& trail, const Term& from, const Term& to) const
+{
+    return -mostAlways(trail, to, from);
+}
+
+Bound StartDifferences::mostAlways(const Trail& trail, const Term& from, const Term& to) const
+{
+    if (from.variable == to.variable) {
+        return to.plus - from.plus;
+    }
+    const Term between = term(from, to);
+    return isForward(from, to) ? trail.mostAlways(between.variable.plus()) + between.plus
+                               : trail.mostAlways(between.variable.minus()) - between.plus;
+}
+
 void StartDifferences::sayAtLeast(const Term& from, const Term& to, std::int64_t minutes,
                                   Literals& because) const
 {

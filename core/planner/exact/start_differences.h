@@ -26,6 +26,11 @@ public:
                                       const engine::Term& to) const;
     [[nodiscard]] engine::Bound most(const engine::Trail& trail, const engine::Term& from,
                                      const engine::Term& to) const;
+    /// The same, whatever is decided.
+    [[nodiscard]] engine::Bound leastAlways(const engine::Trail& trail, const engine::Term& from,
+                                            const engine::Term& to) const;
+    [[nodiscard]] engine::Bound mostAlways(const engine::Trail& trail, const engine::Term& from,
+                                           const engine::Term& to) const;
     /// Adds the literal that says so, if it is not a constant.
     void sayAtLeast(const engine::Term& from, const engine::Term& to, std::int64_t minutes,
                     engine::Literals& because) const;
@@ -42,7 +47,7 @@ public:
 
 private:
     /// With more of them they cost the search more than they save.
-    static constexpr std::size_t most_ = 8;
+    static constexpr std::size_t most_ = 10;
 
     /// Whether the variable is of to − from; else it is of from − to.
     [[nodiscard]] bool isForward(const engine::Term& from, const engine::Term& to) const

@@ -1,6 +1,9 @@
 #include "core/planner/exact/widened_claim.h"
 
 #include <algorithm>
+#include <cstdlib>
+#include <numeric>
+#include <span>
 #include <utility>
 
 #include "core/assign/closed_up.h"
@@ -20,90 +23,187 @@ constexpr int mostLooks = 16;
 class Widening
 {
 public:
-    Widening(const Oven& oven, const OvenProgramStyle& style, std::vector<OvenStretch> box,
-             std::int64_t least)
-        : oven_(oven), style_(style), box_(std::move(box)), least_(least)
+    Widening(BoxCosts& costs, OvenBox box, std::int64_t least, int looks)
+        : costs_(costs), box_(std::move(box)), least_(least), looks_(looks)
     {}
 
-    [[nodiscard]] std::int64_t work() const { return work_; }
-
-    [[nodiscard]] const std::vector<OvenStretch>& box() const { return box_; }
+    [[nodiscard]] const std::vector<OvenStretch>& stretches() const { return box_.stretches; }
     [[nodiscard]] bool holds()
     {
-        ++looks_;
-        const BoxCost cost = leastCostInBox(oven_, style_, box_, least_);
-        work_ += cost.work;
-        return cost.least >= least_;
+        if (const auto known = costs_.knownToCost(box_, least_)) {
+            return *known;
+        }
+        --looks_;
+        return costs_.least(box_, least_) >= least_;
     }
-    /// As long as may be, or as much longer as still can be shown.
-    void lengthen(std::size_t i, std::int64_t most) { widen(box_[i].most, most); }
-    void shorten(std::size_t i, std::int64_t least) { widen(box_[i].least, least); }
+    /// To where one end of a length of a stretch may go.
+    struct Step
+    {
+        std::size_t stretch = 0;
+        bool isMost = false;
+        std::int64_t furthest = 0;
+    };
+    /// All of them at once, if that can be shown; else half of them, and then the others.
+    void widen(std::span<const Step> steps)
+    {
+        if (steps.empty() || looks_ <= 0) {
+            return;
+        }
+        const std::vector<OvenStretch> before = box_.stretches;
+        for (const Step& step : steps) {
+            end(step) = step.furthest;
+        }
+        if (box_.stretches == before || holds()) {
+            return;
+        }
+        box_.stretches = before;
+        if (steps.size() == 1) {
+            widenInPart(steps.front());
+            return;
+        }
+        widen(steps.first(steps.size() / 2));
+        widen(steps.subspan(steps.size() / 2));
+    }
 
 private:
-    /// All the way, else by steps that halve.
-    void widen(std::int64_t& end, std::int64_t furthest)
+    [[nodiscard]] std::int64_t& end(const Step& step)
     {
-        std::int64_t good = end;
-        std::int64_t next = furthest;
-        while (good != furthest && next != good && looks_ < mostLooks) {
-            end = next;
-            if (holds()) {
-                good = next;
+        OvenStretch& stretch = box_.stretches[step.stretch];
+        return step.isMost ? stretch.most : stretch.least;
+    }
+    /// Not all the way: by steps that double, as far as they can be shown.
+    void widenInPart(const Step& step)
+    {
+        std::int64_t good = end(step);
+        const std::int64_t way = step.isMost ? 1 : -1;
+        const std::int64_t open = std::abs(step.furthest - good);
+        const std::int64_t from = good;
+        for (std::int64_t far = 1; far < open && looks_ > 0; far *= 2) {
+            end(step) = from + way * far;
+            if (!holds()) {
                 break;
             }
-            next = good + (next - good) / 2;
+            good = end(step);
         }
-        end = good;
+        end(step) = good;
     }
 
-    const Oven& oven_;
-    OvenProgramStyle style_;
-    std::vector<OvenStretch> box_;
+    BoxCosts& costs_;
+    OvenBox box_;
     std::int64_t least_;
-    int looks_ = 0;
-    std::int64_t work_ = 0;
+    int looks_;
 };
 
-} // namespace
-
-WidenedClaim widenedClaim(const Oven& oven, const OvenProgramStyle& style,
-                          const std::vector<HeldStay>& held, const StartDifferences& differences,
-                          const Trail& trail, std::int64_t least)
+/// The empty ones first, as they matter least.
+std::vector<Widening::Step> stepsOf(const Oven& oven, const OvenSequence& sequence,
+                                    const StartDifferences& differences, const Trail& trail)
 {
-    OvenSequence sequence = sequenceOf(held);
-    const std::vector<OvenSequence::Ends>& ends = sequence.ends;
-    Widening widening(oven, style, sequence.box, least);
-    if (sequence.box.empty() || !widening.holds()) {
-        return {std::nullopt, widening.work()};
-    }
     const std::int64_t forgets = ovenForgets(oven);
-    std::vector<std::size_t> byLength; // the empty ones first, as they matter least
-    for (std::size_t i = 0; i < ends.size(); ++i) {
+    std::vector<std::size_t> byLength;
+    for (std::size_t i = 0; i < sequence.ends.size(); ++i) {
         byLength.push_back(i);
     }
+    const auto isEmpty = [](const OvenStretch& stretch) {
+        return stretch.low <= -SettingLevels::unbounded;
+    };
     std::ranges::stable_sort(byLength, {}, [&](std::size_t i) {
-        const OvenStretch& stretch = widening.box()[i];
-        return std::pair(stretch.low > -SettingLevels::unbounded, -stretch.least);
+        const OvenStretch& stretch = sequence.box.stretches[i];
+        return std::pair(!isEmpty(stretch), -stretch.least);
     });
+    std::vector<Widening::Step> steps;
     for (const std::size_t i : byLength) {
-        const auto& [from, to] = ends[i];
+        const auto& [from, to] = sequence.ends[i];
         if (from.variable == to.variable) {
             continue;
         }
-        const std::int64_t most = differences.most(trail, from, to);
-        const bool isEmpty = widening.box()[i].low <= -SettingLevels::unbounded;
-        const std::int64_t fewest =
-            std::max<std::int64_t>(isEmpty ? 0 : 1, differences.least(trail, from, to));
-        widening.lengthen(i, std::max(widening.box()[i].most, std::min(most, forgets)));
-        widening.shorten(i, std::min(widening.box()[i].least, fewest));
+        const OvenStretch& stretch = sequence.box.stretches[i];
+        const std::int64_t most =
+            std::min<std::int64_t>(differences.mostAlways(trail, from, to), forgets);
+        const std::int64_t fewest = std::max<std::int64_t>(
+            stretch.preferred.empty() ? 0 : 1, differences.leastAlways(trail, from, to));
+        steps.push_back({i, true, std::max(stretch.most, most)});
+        steps.push_back({i, false, std::min(stretch.least, fewest)});
     }
-    sequence.box = widening.box();
-    for (std::size_t i = 0; i < ends.size(); ++i) { // what is as long as it can ever be
-        if (sequence.box[i].most >= differences.most(trail, ends[i].first, ends[i].second)) {
-            sequence.box[i].most = std::max(sequence.box[i].most, forgets);
+    return steps;
+}
+
+std::vector<std::size_t> everyPosition(const std::vector<HeldStay>& held)
+{
+    std::vector<std::size_t> result(held.size());
+    std::iota(result.begin(), result.end(), std::size_t{0});
+    return result;
+}
+
+} // namespace
+
+OvenSequence widestBox(const Oven& oven, OvenSequence sequence, const StartDifferences& differences,
+                       const Trail& trail)
+{
+    for (const Widening::Step& step : stepsOf(oven, sequence, differences, trail)) {
+        OvenStretch& stretch = sequence.box.stretches[step.stretch];
+        (step.isMost ? stretch.most : stretch.least) = step.furthest;
+    }
+    return sequence;
+}
+
+FewerStays fewestStays(BoxCosts& costs, const std::vector<HeldStay>& held,
+                       const SequenceOf& sequenceOf, const StartDifferences& differences,
+                       const Trail& trail, std::int64_t least)
+{
+    // Those that prefer nothing first, then the shorter ones, as they matter least.
+    std::vector<std::size_t> byWeight = everyPosition(held);
+    std::ranges::stable_sort(byWeight, {}, [&](std::size_t i) {
+        return std::pair(held[i].stay.prefer.has_value(), held[i].stay.during.length());
+    });
+    FewerStays result{everyPosition(held),
+                      widestBox(costs.oven(), *sequenceOf(held), differences, trail)};
+    for (const std::size_t left : byWeight) {
+        std::vector<std::size_t> kept = result.kept;
+        std::erase(kept, left);
+        std::vector<HeldStay> fewer; // in the order given, which tells ties apart
+        for (const std::size_t i : kept) {
+            fewer.push_back(held[i]);
+        }
+        auto sequence = fewer.empty() ? std::nullopt : sequenceOf(fewer);
+        if (!sequence || sequence->box.stretches.empty()) {
+            continue;
+        }
+        *sequence = widestBox(costs.oven(), *std::move(sequence), differences, trail);
+        if (costs.least(sequence->box, least) >= least) {
+            result = {std::move(kept), *std::move(sequence)};
         }
     }
-    return {whySequence(sequence, differences, forgets), widening.work()};
+    return result;
+}
+
+void widenBox(BoxCosts& costs, OvenSequence& sequence, const StartDifferences& differences,
+              const Trail& trail, std::int64_t least, int looks)
+{
+    Widening widening(costs, sequence.box, least, looks);
+    widening.widen(stepsOf(costs.oven(), sequence, differences, trail));
+    sequence.box.stretches = widening.stretches();
+}
+
+WidenedClaim widenedClaim(BoxCosts& costs, const std::vector<HeldStay>& held,
+                          const StartDifferences& differences, const Trail& trail,
+                          std::int64_t least)
+{
+    const std::int64_t workBefore = costs.work();
+    FewerStays said{everyPosition(held), sequenceOf(held)};
+    if (said.sequence.box.stretches.empty() || costs.least(said.sequence.box, least) < least) {
+        return {std::nullopt, {}, costs.work() - workBefore};
+    }
+    const OvenSequence widest = widestBox(costs.oven(), said.sequence, differences, trail);
+    if (costs.least(widest.box, least) >= least) {
+        const auto asHeld = [](const std::vector<HeldStay>& stays) {
+            return std::optional{sequenceOf(stays)};
+        };
+        said = fewestStays(costs, held, asHeld, differences, trail, least);
+    } else {
+        widenBox(costs, said.sequence, differences, trail, least, mostLooks);
+    }
+    return {whySequence(said.sequence, differences, ovenForgets(costs.oven())),
+            std::move(said.kept), costs.work() - workBefore};
 }
 
 } // namespace suppertide::exact

@@ -70,6 +70,19 @@ TEST(Search, ExplainsACycleByWhatEnablesIt)
     EXPECT_LT(engine.steps(), 1000);
 }
 
+TEST(Trail, KnowsWhatHoldsWhateverIsDecided)
+{
+    Engine engine;
+    const Variable x = engine.newVariable(0, 10);
+    engine.addFact(atMost(x, 8));
+    engine.decide(atMost(x, 5));
+    engine.decide(atMost(x, 3));
+    EXPECT_EQ(engine.trail().mostAlways(x.plus()), 8);
+    EXPECT_EQ(engine.trail().mostAlways(x.minus()), 0);
+    engine.backTo(1);
+    EXPECT_EQ(engine.trail().mostAlways(x.plus()), 8);
+}
+
 TEST(Search, StopsAtItsLimits)
 {
     Engine engine;
