@@ -1,3 +1,5 @@
+#include <algorithm>
+
 #include "core/planner/engine/linear.h"
 #include "core/planner/exact/parts.h"
 
@@ -5,7 +7,7 @@ namespace suppertide::exact {
 
 namespace {
 
-/// Beyond so many pairs of tasks of one cook only the first session of each cook is counted.
+/// Beyond so many pairs of tasks of one cook a session is counted for each free stretch alone.
 constexpr std::size_t mostPairs = 1600;
 
 struct Job
@@ -15,18 +17,49 @@ struct Job
     Literal mine;
 };
 
-/// At least one if the cook works at all, and as many as begin.
-Variable countSessions(Model& model, Literal works, const Literals& begins)
+/// As many at least as of these hold.
+void countAtLeast(Model& model, Variable sessions, const Literals& each)
 {
-    const Variable sessions = model.engine().newVariable(0, static_cast<Bound>(begins.size()));
-    model.implies(works, {engine::atLeast(sessions, 1)});
-    model.implies(works, begins);
     std::vector<engine::WeightedView> terms{{sessions.minus(), 1}};
-    for (const Literal begin : begins) {
-        terms.push_back({begin.variable().plus(), 1});
+    for (const Literal literal : each) {
+        terms.push_back({literal.variable().plus(), 1});
     }
     engine::LinearPropagator::post(model.engine(), std::move(terms), 0);
-    return sessions;
+}
+
+/// Times of a cook between which nobody could go on with what was begun before:
+///
+///     free       [--------]  [------]            [-------------]
+///     stretches  [-----------------]             [-------------]   more than the gap between them
+std::vector<Interval> freeStretches(const Cook& cook, Minutes gap)
+{
+    std::vector<Interval> result;
+    for (const Interval& free : cook.free) {
+        if (!result.empty() && free.start - result.back().end <= gap) {
+            result.back().end = std::max(result.back().end, free.end);
+        } else {
+            result.push_back(free);
+        }
+    }
+    return result;
+}
+
+/// One for each stretch, that holds if the cook works in it: there is a session in each such one.
+Literals stretchesUsed(Model& model, const std::vector<Job>& jobs,
+                       const std::vector<Interval>& stretches)
+{
+    Literals used;
+    for (const Interval& stretch : stretches) {
+        const auto from = static_cast<Bound>(minuteOf(stretch.start));
+        const auto to = static_cast<Bound>(minuteOf(stretch.end));
+        const Literal works = engine::isTrue(model.engine().newBoolean());
+        for (const Job& job : jobs) {
+            model.engine().addClause({~job.mine, engine::atMost(job.from, from - 1),
+                                      engine::atLeast(job.from, to), works});
+        }
+        used.push_back(works);
+    }
+    return used;
 }
 
 /// One of the others begins no later (earlier, if it is named later, so that no two tasks excuse
@@ -80,12 +113,16 @@ void addSessions(Model& model)
         if (jobs.empty()) {
             continue;
         }
+        const Variable sessions = model.engine().newVariable(0, static_cast<Bound>(jobs.size()));
+        model.implies(model.works[cook], {engine::atLeast(sessions, 1)});
+        const auto stretches = freeStretches(problem.cooks[cook], problem.costs.sessionGap);
+        countAtLeast(model, sessions, stretchesUsed(model, jobs, stretches));
         if (jobs.size() * jobs.size() <= mostPairs) {
             const Literals begins = startsOf(model, jobs, problem.costs.sessionGap.count());
-            model.charge(countSessions(model, model.works[cook], begins), problem.costs.session);
-            continue;
+            model.implies(model.works[cook], begins);
+            countAtLeast(model, sessions, begins);
         }
-        model.charge(model.works[cook], problem.costs.session);
+        model.charge(sessions, problem.costs.session);
     }
 }
 
