@@ -7,7 +7,8 @@ namespace suppertide::exact {
 
 namespace {
 
-/// Beyond so many pairs of tasks of one cook a session is counted for each free stretch alone.
+/// Beyond so many pairs of tasks of one cook a session is counted for each free stretch alone, and
+/// the others as the search comes upon them (session_counts.h).
 constexpr std::size_t mostPairs = 1600;
 
 struct Job
@@ -110,6 +111,7 @@ void addSessions(Model& model)
     }
     for (const CookIndex cook : problem.cooks.indices()) {
         const std::vector<Job>& jobs = byCook[cook.value()];
+        model.sessions.push_back(std::nullopt);
         if (jobs.empty()) {
             continue;
         }
@@ -122,6 +124,7 @@ void addSessions(Model& model)
             model.implies(model.works[cook], begins);
             countAtLeast(model, sessions, begins);
         }
+        model.sessions[cook] = sessions;
         model.charge(sessions, problem.costs.session);
     }
 }

@@ -7,6 +7,7 @@
 #include "core/base/contracts.h"
 #include "core/planner/exact/oven_uses.h"
 #include "core/planner/exact/reading.h"
+#include "core/planner/exact/session_counts.h"
 
 namespace suppertide::exact {
 
@@ -102,8 +103,12 @@ bool ExactSearch::read()
     if (isCheaper) {
         take(*std::move(schedule));
     }
+    const auto leftOut = sessionsLeftOut(model_, values);
+    for (const Literals& clause : leftOut) {
+        model_.engine().addClause(clause);
+    }
     if (problem_->ovenDemands.empty()) {
-        ensures(isCheaper, "without costs of ovens the model knows what a schedule costs");
+        ensures(isCheaper || !leftOut.empty(), "all else the model knows the cost of");
         return true;
     }
     bool known = learnFromOvens();

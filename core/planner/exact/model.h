@@ -3,8 +3,8 @@
 // of its own (add_….cpp). With `selectors`, each requirement that may be left out holds only if its
 // own literal does, so that a conflict can be read off assumptions.
 //
-// What a solution of the model is a schedule for, but for one rare case of an oven that is off
-// (add_ovens.h), keeps the problem exactly; nothing that keeps the problem is ruled out.
+// What a solution of the model is a schedule for, but for rare cases of an oven that is off
+// (oven_uses.h), keeps the problem exactly; nothing that keeps the problem is ruled out.
 #pragma once
 
 #include <map>
@@ -84,6 +84,8 @@ public:
 
     /// Who does what and what is where, filled by the parts: a literal for each possibility.
     IndexedVector<TaskIndex, std::vector<std::pair<CookIndex, Literal>>> cooks;
+    /// How many sessions a cook has at least; absent where they cost nothing.
+    IndexedVector<CookIndex, std::optional<Variable>> sessions;
     /// Whether a cook does anything at all.
     IndexedVector<CookIndex, Literal> works;
     IndexedVector<OvenDemandIndex, std::vector<std::pair<OvenIndex, Literal>>> ovens;

@@ -349,6 +349,22 @@ TEST(Solve, WorksInOneSession)
     EXPECT_EQ(outcome.schedule.status, ScheduleStatus::Optimal); // less than a session cannot be
 }
 
+// So many that the model does not tell of each pair whether one goes on from the other.
+TEST(Solve, CountsTheSessionsOfACookWithManyTasks)
+{
+    SmallProblem made(600);
+    made.problem.costs.session = 30;
+    made.problem.costs.sessionGap = Minutes{60};
+    for (int i = 0; i < 50; ++i) {
+        const TaskIndex task = made.work("w" + std::to_string(i), 5);
+        const std::int64_t from = i < 25 ? 0 : 320;
+        made.problem.tasks[task].window = interval(from, from + 200);
+    }
+    made.cook("c");
+    const PlannerOutcome outcome = planned(made.problem, 10'000);
+    EXPECT_EQ(outcome.schedule.cost, 60);
+}
+
 TEST(Solve, StaysCloseToThePlanBefore)
 {
     SmallProblem made(200);

@@ -261,6 +261,31 @@ TEST(Model, LetsAnOvenThatIsOffKeepWarmOnlyWhatEndsSoon)
     EXPECT_TRUE(holds(167));
 }
 
+// Free from 0 to 100, from 130 to 200 and from 300 to 400, with a task in the first time, one in
+// the last, and one anywhere. With pauses of up to 60 minutes nothing in the last goes on from
+// before.
+TEST(Model, CountsASessionForEachStretchOfFreeTimeThatIsUsed)
+{
+    const auto least = [](std::int64_t gap) {
+        test::SmallProblem made(400);
+        made.problem.costs.session = 10;
+        made.problem.costs.sessionGap = Minutes{gap};
+        const TaskIndex early = made.work("early", 20);
+        made.work("anywhere", 20);
+        const TaskIndex late = made.work("late", 20);
+        made.problem.tasks[early].window = interval(0, 100);
+        made.problem.tasks[late].window = interval(300, 400);
+        const CookIndex cook = made.cook("c");
+        made.problem.cooks[cook].free = {interval(0, 100), interval(130, 200), interval(300, 400)};
+        exact::Model model(made.problem, {});
+        EXPECT_TRUE(model.engine().propagate());
+        return model.engine().trail().least(model.cost());
+    };
+    EXPECT_EQ(least(60), 20);
+    EXPECT_EQ(least(99), 20);
+    EXPECT_EQ(least(100), 10);
+}
+
 TEST(Conflict, CannotHoldAndNoneOfItCanBeSpared)
 {
     int conflicts = 0;
