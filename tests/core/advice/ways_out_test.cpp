@@ -45,6 +45,15 @@ void expectHonest(const Advice& advice)
     }
 }
 
+const WayOut* findMove(const Advice& advice, MoveStep::Why why)
+{
+    const auto way = std::ranges::find_if(advice.ways, [why](const WayOut& each) {
+        const auto* move = std::get_if<MoveStep>(&each.changes.front());
+        return move != nullptr && move->why == why;
+    });
+    return way == advice.ways.end() ? nullptr : &*way;
+}
+
 TEST(WaysOut, ServeLaterByAsLittleAsHelps)
 {
     const Advice advice = found(adviceFor(test::custardTooLate()));
@@ -230,11 +239,8 @@ TEST(WaysOut, DoTheDayBeforeWhatKeeps)
     ASSERT_EQ(request.clash->kind, ClashKind::Hands);
     const Advice advice = found(request);
     expectHonest(advice);
-    const auto way = std::ranges::find_if(advice.ways, [](const WayOut& each) {
-        const auto* move = std::get_if<MoveStep>(&each.changes.front());
-        return move != nullptr && move->why == MoveStep::Why::DayBefore;
-    });
-    ASSERT_NE(way, advice.ways.end());
+    const WayOut* way = findMove(advice, MoveStep::Why::DayBefore);
+    ASSERT_NE(way, nullptr);
     const auto& change = std::get<MoveStep>(way->changes.front());
     EXPECT_EQ(change.task, "terrine/*/press-the-terrine");
     EXPECT_EQ(change.to, change.from - 24h);
@@ -510,15 +516,6 @@ Supper unwashedBowl()
     supper.layout.units = {{"brittle/*/crush-the-brittle:bowl", "bowl-1"},
                            {"salad/*/dress-the-leaves:bowl", "bowl-1"}};
     return supper;
-}
-
-const WayOut* findMove(const Advice& advice, MoveStep::Why why)
-{
-    const auto way = std::ranges::find_if(advice.ways, [why](const WayOut& each) {
-        const auto* move = std::get_if<MoveStep>(&each.changes.front());
-        return move != nullptr && move->why == why;
-    });
-    return way == advice.ways.end() ? nullptr : &*way;
 }
 
 TEST(WaysOut, OfAToolNotWashedAreAnotherOneWashingItAndTheOtherOrder)
