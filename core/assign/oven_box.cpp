@@ -57,6 +57,9 @@ public:
         Strands start;
         walk(empty, {longBefore, longBefore}, here.begin()->second, room[0],
              [&](auto, auto moment) { takeBetter(start, {}, std::move(moment)); });
+        if (start.empty()) { // it took too long
+            return std::nullopt;
+        }
         return levels_.least(start.begin()->second.row, std::int64_t{oven_.startC} * 1000);
     }
 
@@ -218,6 +221,8 @@ Preferences preferencesOf(const std::vector<OvenStretch>& stretches)
 
 /// Minutes on; hardly ever do heat and settings together cost so much more than each by itself.
 constexpr std::int64_t mostByBoth = 30;
+/// What is left is looked at before each third stretch; that takes a look at all earlier ones.
+constexpr std::size_t roomEvery = 3;
 
 std::vector<OvenSpan> spansWithin(const std::vector<OvenSpan>& spans, std::size_t stretches)
 {
@@ -247,10 +252,14 @@ BoxCost leastCostInBox(const Oven& oven, const OvenProgramStyle& style, const Ov
     // What comes before a stretch leaves less for what follows.
     std::vector<std::int64_t> room(all.size(), below);
     for (std::size_t i = 1; i < all.size(); ++i) {
+        room[i] = room[i - 1];
+        if (i % roomEvery != 0) {
+            continue;
+        }
         const std::int64_t heat =
             Walk(oven, plain).cost(all.first(i), spansWithin(box.spans, i), room).value_or(0);
         room[i] = std::max<std::int64_t>(
-            0, std::min(room[i - 1], below - heat - settingsUpTo(preferences.upTo[i])));
+            0, std::min(room[i], below - heat - settingsUpTo(preferences.upTo[i])));
     }
     const auto leastOf = [&](const SettingLevels& levels) {
         if (!box.spans.empty()) {

@@ -91,7 +91,7 @@ ByDegree leastIfInForce(const Oven& oven, const std::vector<OvenStay>& stays,
 // Sanitizers cannot be asked for the processor that early.
 #if defined(__x86_64__) && defined(__GNUC__) && !defined(__clang__) &&                             \
     !defined(__SANITIZE_ADDRESS__) && !defined(__SANITIZE_THREAD__)
-#define SUPPERTIDE_WIDE __attribute__((target_clones("avx2", "default")))
+#define SUPPERTIDE_WIDE __attribute__((target_clones("avx512f", "avx2", "default")))
 #else
 #define SUPPERTIDE_WIDE
 #endif
@@ -126,8 +126,18 @@ SUPPERTIDE_WIDE std::int32_t leadTo(const Asked& asked, const std::int32_t* need
     return best;
 }
 
-/// The least temperatures from which a minute, off or on, with a change or without, will do; and
-/// the least and the greatest of them.
+/// The least temperature from which a minute will do, off or on, given what each asks for.
+inline std::int32_t willDo(const Asked& minute, std::int32_t off, std::int32_t on)
+{
+    const std::int32_t cooled =
+        off > minute.ambient ? off + minute.cools : -SettingLevels::unbounded;
+    const std::int32_t ifOff = off > minute.ceiling ? SettingLevels::unbounded : cooled;
+    const std::int32_t both = std::max(minute.low, std::min(ifOff, on));
+    const std::int32_t warm = both <= minute.coldest ? -SettingLevels::unbounded : both;
+    return both > minute.high ? SettingLevels::unbounded : warm;
+}
+
+/// The same for each setting, with a change or without; and the least and the greatest of them.
 SUPPERTIDE_WIDE std::pair<std::int32_t, std::int32_t>
 willDo(const Asked& asked, const std::int32_t* off, const std::int32_t* on, std::int32_t changed,
        std::size_t count, std::int32_t* here)
@@ -136,14 +146,7 @@ willDo(const Asked& asked, const std::int32_t* off, const std::int32_t* on, std:
     std::int32_t best = SettingLevels::unbounded;
     std::int32_t worst = -SettingLevels::unbounded;
     for (std::size_t i = 0; i < count; ++i) {
-        const std::int32_t need = off[i];
-        const std::int32_t cooled =
-            need > minute.ambient ? need + minute.cools : -SettingLevels::unbounded;
-        const std::int32_t ifOff = need > minute.ceiling ? SettingLevels::unbounded : cooled;
-        const std::int32_t ifOn = std::min(on[i], changed);
-        const std::int32_t both = std::max(minute.low, std::min(ifOff, ifOn));
-        const std::int32_t warm = both <= minute.coldest ? -SettingLevels::unbounded : both;
-        const std::int32_t found = both > minute.high ? SettingLevels::unbounded : warm;
+        const std::int32_t found = willDo(minute, off[i], std::min(on[i], changed));
         here[i] = found;
         best = std::min(best, found);
         worst = std::max(worst, found);
@@ -244,14 +247,10 @@ SettingLevels::Row SettingLevels::atEnd(std::int64_t low) const
     return {0, std::vector<Level>(width_, clamped(low))};
 }
 
-const SettingLevels::Level* SettingLevels::at(const Row& row, std::int64_t cost) const
-{
-    if (cost < row.first) {
-        return never_.data();
-    }
-    const std::int64_t last = endOf(row) - 1;
-    return &row.levels[static_cast<std::size_t>(std::min(cost, last) - row.first) * width_];
-}
+SettingLevels::Places::Places(const SettingLevels& levels, const Row& row)
+    : first_(row.first), end_(levels.endOf(row)), width_(static_cast<std::int64_t>(levels.width_)),
+      never_(levels.never_.data()), levels_(row.levels.data())
+{}
 
 SettingLevels::Row SettingLevels::before(const AskedOfMinute& asked, const Row& after,
                                          std::int64_t below) const
@@ -284,9 +283,10 @@ SettingLevels::Row SettingLevels::before(const AskedOfMinute& asked, const Row& 
     const std::int64_t offPrice = prices ? prices->off : 0;
     const std::int64_t cheapestOn = prices ? prices->cheapestOn : style_.onMinute;
     const std::int64_t dearestOn = prices ? prices->dearestOn : style_.onMinute;
+    const Places next(*this, after);
     const std::int64_t first = after.first + std::min(offPrice, cheapestOn);
     const std::int64_t end =
-        std::min(below, endOf(after) + std::max(offPrice, dearestOn + style_.change));
+        std::min(below, next.end() + std::max(offPrice, dearestOn + style_.change));
     Row result{below, {}};
     result.levels.reserve(after.levels.size() + width_);
     for (std::int64_t cost = first; cost < end; ++cost) {
@@ -295,9 +295,9 @@ SettingLevels::Row SettingLevels::before(const AskedOfMinute& asked, const Row& 
         }
         Level best = unbounded; // of those on
         if (!asked.off) {
-            const Level* needed = at(after, cost - style_.onMinute);
+            const Level* needed = next.at(cost - style_.onMinute);
             for (std::size_t i = 0; prices && i < on.size(); ++i) {
-                on[i] = at(after, cost - prices->on[i])[i];
+                on[i] = next.at(cost - prices->on[i])[i];
             }
             best = leadTo(minute, prices ? on.data() : needed, hottestOf_.data(), blocked.data(),
                           on.size(), on.data());
@@ -307,11 +307,10 @@ SettingLevels::Row SettingLevels::before(const AskedOfMinute& asked, const Row& 
         const Level changed = paid >= 0 ? any[static_cast<std::size_t>(paid)] : unbounded;
         const std::size_t size = result.levels.size();
         result.levels.resize(size + width_);
-        const Level* off = at(after, cost - offPrice);
+        const Level* off = next.at(cost - offPrice);
         Level* here = &result.levels[size];
         const auto [least, worst] = willDo(minute, off, on.data(), changed, on.size(), here);
-        const auto [none, ofNone] =
-            willDo(minute, off + on.size(), &best, best, 1, here + on.size());
+        const Level none = here[on.size()] = willDo(minute, off[on.size()], best);
         if (least == unbounded && none == unbounded && size == 0) {
             result.levels.clear();
             continue;
@@ -343,12 +342,14 @@ void SettingLevels::takeBetter(Row& row, const Row& other) const
         return;
     }
     Row result{std::min(row.first, other.first), {}};
-    const std::int64_t end = std::max(endOf(row), endOf(other));
+    const Places ones(*this, row);
+    const Places twos(*this, other);
+    const std::int64_t end = std::max(ones.end(), twos.end());
     result.levels.resize(static_cast<std::size_t>(end - result.first) * width_);
     Level* place = result.levels.data();
     for (std::int64_t cost = result.first; cost < end; ++cost) {
-        const Level* one = at(row, cost);
-        const Level* two = at(other, cost);
+        const Level* one = ones.at(cost);
+        const Level* two = twos.at(cost);
         for (std::size_t i = 0; i < width_; ++i) {
             place[i] = std::min(one[i], two[i]);
         }
@@ -364,14 +365,27 @@ std::int64_t SettingLevels::find(const Row& row, std::int64_t milliC, std::size_
     if (row.levels.empty()) {
         return 0;
     }
-    const std::int64_t end = endOf(row);
-    for (std::int64_t cost = row.first; cost < end; ++cost) {
-        const Level* levels = at(row, cost);
-        for (std::size_t i = from; i <= to; ++i) {
-            if (levels[i] <= milliC) {
-                return cost;
-            }
+    if (from > to) {
+        return plenty;
+    }
+    const Places places(*this, row);
+    const auto isEnough = [&](std::int64_t cost) {
+        const Level* levels = places.at(cost);
+        return std::any_of(levels + from, levels + to + 1,
+                           [&](Level level) { return level <= milliC; });
+    };
+    std::int64_t low = row.first; // a higher cost needs no higher temperature
+    std::int64_t high = places.end();
+    while (low < high) {
+        const std::int64_t middle = low + (high - low) / 2;
+        if (isEnough(middle)) {
+            high = middle;
+        } else {
+            low = middle + 1;
         }
+    }
+    if (low < places.end()) {
+        return low;
     }
     return plenty;
 }

@@ -11,6 +11,7 @@
 // one. Source: R. Bellman, Dynamic programming (1957).
 #pragma once
 
+#include <algorithm>
 #include <cstddef>
 #include <cstdint>
 #include <utility>
@@ -97,7 +98,24 @@ private:
 
     void choose(const std::vector<OvenStay>& stays, std::int64_t below);
     [[nodiscard]] Prices pricesOf(const AskedOfMinute& minute) const;
-    [[nodiscard]] const Level* at(const Row& row, std::int64_t cost) const;
+    /// Of a row, by cost.
+    class Places
+    {
+    public:
+        Places(const SettingLevels& levels, const Row& row);
+        [[nodiscard]] std::int64_t end() const { return end_; }
+        [[nodiscard]] const Level* at(std::int64_t cost) const
+        {
+            return cost < first_ ? never_ : levels_ + (std::min(cost, end_ - 1) - first_) * width_;
+        }
+
+    private:
+        std::int64_t first_;
+        std::int64_t end_;
+        std::int64_t width_;
+        const Level* never_;
+        const Level* levels_;
+    };
     [[nodiscard]] std::int64_t endOf(const Row& row) const
     {
         return row.first + static_cast<std::int64_t>(row.levels.size() / width_);

@@ -9,6 +9,7 @@
 
 #include "core/planner/exact/conflict.h"
 #include "core/planner/exact/exact.h"
+#include "core/planner/exact/shared_clauses.h"
 #include "core/planner/planner.h"
 #include "core/planner/quick_start/proof.h"
 #include "core/planner/quick_start/quick_start.h"
@@ -131,7 +132,9 @@ struct Run
     std::stop_token stop;
     Budget::Clock::time_point started;
     Incumbent& incumbent;
+    exact::SharedClauses& clauses;
     ExactSearch::Work work = ExactSearch::Work::All;
+    std::size_t who = 0; // of several searches
 };
 
 /// The quick start alone, all the time.
@@ -200,10 +203,13 @@ SearchResult searchProvingInRoom(const Run& run, SearchResult first)
     }
     ExactSearch::Elsewhere elsewhere;
     if (run.work != ExactSearch::Work::All) {
-        elsewhere = {[&](std::int64_t below) { return run.incumbent.cheaper(below); },
-                     [&] { return run.incumbent.bound(); }};
+        elsewhere = {
+            [&](std::int64_t below) { return run.incumbent.cheaper(below); },
+            [&] { return run.incumbent.bound(); },
+            [&](const engine::Literals& clause) { run.clauses.tell(run.who, clause); },
+            [&, heard = std::size_t{0}]() mutable { return run.clauses.hear(run.who, heard); }};
     }
-    search.run(run.work, elsewhere);
+    search.run(run.work, std::move(elsewhere));
     if (search.isOptimal()) {
         run.incumbent.prove(*search.best()->cost, budget.taken());
     }
@@ -276,6 +282,7 @@ std::vector<SearchResult> searchAll(const Run& run)
     for (std::size_t i = 1; i < results.size(); ++i) {
         Run own = run;
         own.limits.seed += i * 0x51ed2701U;
+        own.who = i;
         others.emplace_back([&results, &quick, &all, own, i]() mutable {
             own.stop = i == 1 ? quick.token() : all.token();
             results[i] = searchQuickly(own);
@@ -321,7 +328,8 @@ PlannerOutcome solve(const Problem& problem, const PlannerLimits& limits, std::s
         return outcome;
     }
     Incumbent incumbent(quick_start::provenBound(problem), progress);
-    const auto results = searchAll({problem, limits, std::move(stop), started, incumbent});
+    exact::SharedClauses clauses;
+    const auto results = searchAll({problem, limits, std::move(stop), started, incumbent, clauses});
     for (const SearchResult& result : results) {
         outcome.stepsTaken += result.stepsTaken;
         outcome.stopped = outcome.stopped || result.over;

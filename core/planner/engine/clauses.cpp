@@ -15,7 +15,13 @@ constexpr std::int32_t keptAlways = 2; // levels of a clause that is never forgo
 void Clauses::watch(std::uint32_t clause, Literal literal, Literal blocker)
 {
     const Literal fails = ~literal;
-    watches_[fails.view].push_back({fails.bound, clause, blocker});
+    insert(watches_[fails.view], {fails.bound, clause, blocker});
+}
+
+void Clauses::insert(std::vector<Watch>& watches, const Watch& watch)
+{
+    watches.insert(std::ranges::upper_bound(watches, watch.threshold, {}, &Watch::threshold),
+                   watch);
 }
 
 std::uint32_t Clauses::add(Literals literals, bool learnt, std::int32_t levels)
@@ -91,34 +97,42 @@ bool Clauses::rewatch(Clause& clause, const Trail& trail)
 std::optional<std::uint32_t> Clauses::propagate(Trail& trail, View view, Bound before)
 {
     std::vector<Watch>& watches = watches_[view];
-    const Bound now = trail.most(view);
+    const auto from = std::ranges::lower_bound(watches, trail.most(view), {}, &Watch::threshold);
+    const auto to = std::ranges::lower_bound(from, watches.end(), before, {}, &Watch::threshold);
     std::optional<std::uint32_t> conflict;
-    std::size_t kept = 0;
-    for (std::size_t i = 0; i < watches.size(); ++i) {
-        const Watch watch = watches[i];
-        watches[kept++] = watch;
-        if (conflict || watch.threshold < now || watch.threshold >= before ||
-            trail.holds(watch.blocker)) {
+    auto kept = from;
+    moved_.clear();
+    for (auto watch = from; watch != to; ++watch) {
+        if (conflict || trail.holds(watch->blocker)) {
+            *kept++ = *watch;
             continue;
         }
-        Clause& clause = clauses_[watch.clause];
-        const Literal failed = ~Literal{view, watch.threshold};
+        Clause& clause = clauses_[watch->clause];
+        const Literal failed = ~Literal{view, watch->threshold};
         if (clause.literals[0] == failed) {
             std::swap(clause.literals[0], clause.literals[1]);
         }
         const Literal first = clause.literals[0];
         if (trail.holds(first)) {
-            watches[kept - 1].blocker = first;
-        } else if (rewatch(clause, trail)) {
-            --kept;
-            this->watch(watch.clause, clause.literals[1], first);
-        } else if (trail.fails(first)) {
-            conflict = watch.clause;
+            *kept = {watch->threshold, watch->clause, first};
+            ++kept;
+            continue;
+        }
+        if (rewatch(clause, trail)) {
+            moved_.push_back({watch->clause, clause.literals[1], first});
+            continue;
+        }
+        *kept++ = *watch;
+        if (trail.fails(first)) {
+            conflict = watch->clause;
         } else {
-            trail.push(first, {Reason::Kind::Clause, watch.clause});
+            trail.push(first, {Reason::Kind::Clause, watch->clause});
         }
     }
-    watches.resize(kept);
+    watches.erase(kept, to);
+    for (const Moved& moved : moved_) {
+        watch(moved.clause, moved.to, moved.blocker);
+    }
     return conflict;
 }
 

@@ -47,12 +47,21 @@ private:
         std::uint32_t clause;
         Literal blocker; // some other literal; if it holds, there is nothing to do
     };
+    /// A clause gets another watch, once those of the view have been looked at.
+    struct Moved
+    {
+        std::uint32_t clause;
+        Literal to;
+        Literal blocker;
+    };
     void watch(std::uint32_t clause, Literal literal, Literal blocker);
+    static void insert(std::vector<Watch>& watches, const Watch& watch);
     bool rewatch(Clause& clause, const Trail& trail);
 
     std::vector<Clause> clauses_;
     std::vector<std::uint32_t> free_;
-    std::vector<std::vector<Watch>> watches_; // by view
+    std::vector<std::vector<Watch>> watches_; // by view, in order of threshold
+    std::vector<Moved> moved_;
     double increment_ = 1;
     std::size_t learnt_ = 0;
 };

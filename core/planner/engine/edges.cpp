@@ -12,7 +12,8 @@ void Edges::addHalf(const Half& half)
 {
     const auto index = static_cast<std::uint32_t>(halves_.size());
     halves_.push_back(half);
-    out_[half.from].push_back({half.to, half.weight, index});
+    out_[half.from].push_back(
+        {half.to, half.weight, index, half.enabler.has_value(), half.enabler.value_or(Literal{})});
     if (half.enabler) {
         enabled_[half.enabler->view].push_back(index);
     }

@@ -40,6 +40,8 @@ public:
         View to = 0;
         Bound weight = 0;
         std::uint32_t half = 0;
+        bool mayBeOff = false; // it has an enabler
+        Literal enabler;
     };
     [[nodiscard]] const std::vector<Arc>& outOf(View view) const { return out_[view]; }
     [[nodiscard]] const std::vector<std::uint32_t>& enabledBy(View view) const

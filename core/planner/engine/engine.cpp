@@ -172,7 +172,9 @@ bool Engine::takeIn(EventIndex index)
     }
     const Event event = trail_.events()[static_cast<std::size_t>(index)];
     for (const Edges::Arc& arc : edges_.outOf(event.view)) {
-        const bool idle = trail_.most(arc.to) <= trail_.most(event.view) + arc.weight;
+        const Literal pushed{arc.to, event.after + arc.weight};
+        const bool idle = trail_.holds(pushed) ||
+                          (arc.mayBeOff && !trail_.fails(pushed) && !trail_.holds(arc.enabler));
         if (!idle && !followEdge(arc.half)) {
             return false;
         }

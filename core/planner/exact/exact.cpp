@@ -24,12 +24,33 @@ constexpr std::int64_t briefProof = 60;
 /// time.
 constexpr std::int64_t workAStep = 300;
 constexpr std::size_t tasksForBound = 120;
-constexpr int turns = 8; // of which one sweeps, one proves, the others improve
+constexpr std::int64_t nearInPercent = 10;
+constexpr int turns = 8;      // of which one sweeps, one proves, one leaps, the others improve
+constexpr int vainTurns = 50; // after which even a search that improves helps to prove
 
 Literal below(Variable cost, std::int64_t limit)
 {
     return engine::atMost(cost, static_cast<Bound>(std::min<std::int64_t>(
                                     limit - 1, std::numeric_limits<Bound>::max() - 1)));
+}
+
+/// Not all of them together.
+Literals clauseOf(const Literals& because)
+{
+    Literals clause;
+    for (const Literal literal : because) {
+        clause.push_back(~literal);
+    }
+    return clause;
+}
+
+/// All of them together only at such a cost.
+Literals clauseOf(const Literals& because, Variable variable, std::int64_t cost)
+{
+    Literals clause = clauseOf(because);
+    clause.push_back(engine::atLeast(
+        variable, static_cast<Bound>(std::min<std::int64_t>(cost, Model::mostOvenCost))));
+    return clause;
 }
 
 } // namespace
@@ -82,6 +103,7 @@ void ExactSearch::take(Schedule schedule)
         return;
     }
     best_ = std::move(schedule);
+    turnsInVain_ = 0;
     bestValues_ = aimsOf(model_, *best_);
     branching_.aimAt(bestValues_);
     search_.aimAt(bestValues_);
@@ -105,7 +127,7 @@ bool ExactSearch::read()
     }
     const auto leftOut = sessionsLeftOut(model_, values);
     for (const Literals& clause : leftOut) {
-        model_.engine().addClause(clause);
+        hold(clause);
     }
     if (problem_->ovenDemands.empty()) {
         ensures(isCheaper || !leftOut.empty(), "all else the model knows the cost of");
@@ -122,15 +144,12 @@ bool ExactSearch::read()
     return known;
 }
 
-void ExactSearch::claim(const Literals& because, Variable variable, std::int64_t cost)
+void ExactSearch::hold(const Literals& clause)
 {
-    Literals clause;
-    for (const Literal literal : because) {
-        clause.push_back(~literal);
+    if (elsewhere_.tell) {
+        elsewhere_.tell(clause);
     }
-    clause.push_back(engine::atLeast(
-        variable, static_cast<Bound>(std::min<std::int64_t>(cost, Model::mostOvenCost))));
-    model_.engine().addClause(std::move(clause));
+    model_.engine().addClause(clause);
 }
 
 bool ExactSearch::learnFromOvens()
@@ -141,23 +160,20 @@ bool ExactSearch::learnFromOvens()
     for (const OvenUse& use : ovenUses(model_, search_.values(), programs_, toBeat, widens)) {
         widened_ += use.tooDear.work;
         if (use.isImpossible) {
-            Literals clause;
-            for (const Literal literal : use.because) {
-                clause.push_back(~literal);
-            }
-            model_.engine().addClause(std::move(clause));
+            hold(clauseOf(use.because));
             continue;
         }
         if (use.tooDear.because) {
-            claim(*use.tooDear.because, model_.ovenLeast[use.oven], use.limit);
+            hold(clauseOf(*use.tooDear.because, model_.ovenLeast[use.oven], use.limit));
         }
         if (!use.tooDear.because || use.bound > use.limit) {
-            claim(use.because, model_.ovenLeast[use.oven], use.bound);
+            hold(clauseOf(use.because, model_.ovenLeast[use.oven], use.bound));
         }
         if (use.cost != use.bound && use.bound < use.limit) {
             guessed_ = true;
             known = false;
-            claim(use.because, model_.ovenCost[use.oven], use.cost.value_or(Model::mostOvenCost));
+            model_.engine().addClause(clauseOf(use.because, model_.ovenCost[use.oven],
+                                               use.cost.value_or(Model::mostOvenCost)));
         }
     }
     return known;
@@ -202,6 +218,24 @@ void ExactSearch::prove(std::int64_t conflicts)
         bounded_(bound_);
     } else {
         proofPercent_ /= 2;
+    }
+    noteBound();
+}
+
+void ExactSearch::leap(std::int64_t conflicts)
+{
+    const std::int64_t most = *best_->cost - 1;
+    const std::int64_t target = most - (most - bound_) * leapPercent_ / 100;
+    const End end = search_.run({below(model_.cost(), target + 1)}, {conflicts, true});
+    if (end == End::Found) {
+        leapPercent_ = std::min<std::int64_t>(75, 2 * leapPercent_ + 1);
+        read();
+    } else if (end == End::Infeasible) {
+        bound_ = target + 1;
+        optimal_ = bound_ >= *best_->cost;
+        bounded_(bound_);
+    } else {
+        leapPercent_ /= 2;
     }
     noteBound();
 }
@@ -312,21 +346,42 @@ void ExactSearch::improveAround(std::int64_t conflicts)
     }
 }
 
-void ExactSearch::noteElsewhere(const Elsewhere& elsewhere)
+void ExactSearch::noteElsewhere()
 {
-    if (!elsewhere.cheaper) {
+    if (!elsewhere_.cheaper) {
         return;
     }
+    for (const Literals& clause : elsewhere_.hear()) {
+        model_.engine().addClause(clause);
+    }
     const std::int64_t below = best_ ? *best_->cost : std::numeric_limits<std::int64_t>::max();
-    if (auto cheaper = elsewhere.cheaper(below)) {
+    if (auto cheaper = elsewhere_.cheaper(below)) {
         take(*std::move(cheaper));
     }
-    const std::int64_t bound = elsewhere.bound();
+    const std::int64_t bound = elsewhere_.bound();
     if (bound > bound_) {
         bound_ = bound;
         model_.engine().addFact(engine::atLeast(model_.cost(), static_cast<Bound>(bound)));
         optimal_ = optimal_ || (best_ && bound_ >= *best_->cost);
     }
+}
+
+/// As where only the last end counts.
+bool ExactSearch::costsOneLag() const
+{
+    return problem_->ovenDemands.empty() && model_.costTerms().size() <= 2;
+}
+
+bool ExactSearch::isNearlyProven() const
+{
+    return (*best_->cost - bound_) * 100 <= *best_->cost * nearInPercent;
+}
+
+/// Whether anything at all is cheaper.
+void ExactSearch::sweepOn(std::int64_t& slice)
+{
+    sweep(slice, true);
+    slice = std::min(slice + slice / 4, longestSlice);
 }
 
 void ExactSearch::workOn(int turn, std::int64_t& slice)
@@ -343,11 +398,19 @@ void ExactSearch::workOn(int turn, std::int64_t& slice)
         }
         return;
     }
+    ++turnsInVain_;
+    if (work_ == Work::Improve && turnsInVain_ > vainTurns && turn % 2 == 0) {
+        turn % 4 == 0 ? prove(firstSlice) : sweepOn(slice);
+        return;
+    }
+    if (costsOneLag() && leapPercent_ == 0 && isNearlyProven()) {
+        sweepOn(slice);
+        return;
+    }
     const bool raises = work_ == Work::All;
     switch (turn % turns) {
     case 0:
-        sweep(slice, true);
-        slice = std::min(slice + slice / 4, longestSlice);
+        sweepOn(slice);
         break;
     case 1:
         if (provesLess && raises) {
@@ -363,16 +426,22 @@ void ExactSearch::workOn(int turn, std::int64_t& slice)
         }
         break;
     default:
-        improveAround(around);
+        // Where one lag is all that costs, most of what it spans has to move.
+        if (costsOneLag() || turn % turns == turns - 1) {
+            leap(around);
+        } else {
+            improveAround(around);
+        }
     }
 }
 
-void ExactSearch::run(Work work, const Elsewhere& elsewhere)
+void ExactSearch::run(Work work, Elsewhere elsewhere)
 {
     std::int64_t slice = firstSlice;
     work_ = work;
+    elsewhere_ = std::move(elsewhere);
     for (int turn = 0; !isOver() && isSupported(); ++turn) {
-        noteElsewhere(elsewhere);
+        noteElsewhere();
         if (isOver()) {
             return;
         }

@@ -38,15 +38,18 @@ public:
     {
         std::function<std::optional<Schedule>(std::int64_t below)> cheaper;
         std::function<std::int64_t()> bound;
+        /// Clauses that hold whatever is searched for.
+        std::function<void(const engine::Literals&)> tell;
+        std::function<std::vector<engine::Literals>()> hear;
     };
     enum class Work
     {
         All,
-        Improve, // leaves it to another search to raise the bound
+        Improve, // leaves it to another search to raise the bound, as long as it finds anything
         Prove    // leaves it to another to find better ones
     };
     /// Searches until it is over: proven, or the budget is spent.
-    void run(Work work = Work::All, const Elsewhere& elsewhere = {});
+    void run(Work work = Work::All, Elsewhere elsewhere = {});
 
     [[nodiscard]] bool isInfeasible() const { return infeasible_; }
     [[nodiscard]] bool isOptimal() const { return optimal_; }
@@ -62,18 +65,24 @@ private:
     void sweep(std::int64_t conflicts, bool byActivity);
     /// The same with all but some tasks where they are.
     void improveAround(std::int64_t conflicts);
+    /// Looks for a schedule that is cheaper by much.
+    void leap(std::int64_t conflicts);
     /// Tries to prove that no schedule costs less than some amount between the bound and the best.
     void prove(std::int64_t conflicts);
     /// Raises the bound by what cannot be cheap together.
     void raiseBound(std::int64_t conflicts);
     /// Learns what ovens cost in the solution found. False: one of them might be cheap, and is not.
     bool learnFromOvens();
-    void claim(const Literals& because, Variable variable, std::int64_t cost);
+    /// For good, here and elsewhere.
+    void hold(const Literals& clause);
     [[nodiscard]] Literals neighbourhood();
     [[nodiscard]] std::vector<bool> freedTasks();
     void freeOven(std::vector<bool>& freed);
     void noteBound();
-    void noteElsewhere(const Elsewhere& elsewhere);
+    void noteElsewhere();
+    [[nodiscard]] bool costsOneLag() const;
+    [[nodiscard]] bool isNearlyProven() const;
+    void sweepOn(std::int64_t& slice);
     void workOn(int turn, std::int64_t& slice);
     [[nodiscard]] bool isOver() const
     {
@@ -91,13 +100,16 @@ private:
     engine::Search search_;
     std::optional<CostCores> cores_;
     Work work_ = Work::All;
+    Elsewhere elsewhere_;
     std::optional<Schedule> best_;
     std::vector<Bound> bestValues_; // starts and choices of the best schedule
     std::int64_t bound_ = 0;
     std::int64_t unprovable_ = 0; // the model had a solution that costs no more, as far as it knew
     bool isUnprovableForGood_ = false; // and it has not been ruled out
     std::int64_t proofPercent_ = 25;   // how far towards the best the next proof goes
+    std::int64_t leapPercent_ = 50;    // how far towards the bound the next leap goes
     std::size_t freed_ = 6;            // tasks of a neighbourhood
+    int turnsInVain_ = 0;              // since a cheaper schedule was found
     std::int64_t widened_ = 0;         // levels found
     bool infeasible_ = false;
     bool optimal_ = false;

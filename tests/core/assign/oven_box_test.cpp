@@ -180,4 +180,18 @@ TEST(OvenBox, NothingFitsWhereLengthsContradict)
 
 } // namespace
 
+//     ├──── in ────┤ before that: an oven that takes hours to cool through all its range, and is
+//                    looked at minute by minute
+TEST(OvenBox, SaysNothingOfWhatTakesTooLongToLookAt)
+{
+    Random random(3);
+    Oven oven = anyOven(random);
+    oven.coolMilliCPerMin = 6;
+    OvenStretch in{70'000, 80'000, false, {}, 600, 600};
+    OvenStretch later{90'000, 95'000, false, {}, 600, 600};
+    const BoxCost cost = leastCostInBox(oven, anyStyle(random), {{in, later}, {}}, below);
+    EXPECT_GE(cost.least, 0);
+    EXPECT_LE(cost.least, below);
+}
+
 } // namespace suppertide

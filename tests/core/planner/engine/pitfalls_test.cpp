@@ -123,4 +123,24 @@ TEST(Pitfalls, TheEngineTakesNoMoreMemoryThanItMay)
     EXPECT_THROW(static_cast<void>(engine.propagate()), OutOfRoom);
 }
 
+//     x ≤ 3 or x ≤ 5 or y or z: x ≥ 6 makes both that are watched fail at once; then y and z are
+TEST(Pitfalls, AClauseFindsOtherWatchesThoughBothFailAtOnce)
+{
+    Engine engine;
+    engine.audit();
+    const Variable x = engine.newVariable(0, 10);
+    const Variable y = engine.newBoolean();
+    const Variable z = engine.newBoolean();
+    engine.addClause({atMost(x, 3), atMost(x, 5), isTrue(y), isTrue(z)});
+    ASSERT_TRUE(engine.propagate());
+    for (const auto& [first, second] : {std::pair(y, z), std::pair(z, y)}) {
+        engine.decide(atLeast(x, 6));
+        ASSERT_TRUE(engine.propagate());
+        engine.decide(isFalse(first));
+        ASSERT_TRUE(engine.propagate());
+        EXPECT_TRUE(engine.trail().holds(isTrue(second)));
+        engine.backTo(0);
+    }
+}
+
 } // namespace suppertide::engine
