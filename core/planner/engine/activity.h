@@ -17,7 +17,7 @@ class Activity
 public:
     /// Names the literal, or its negation, and raises its figure.
     void bump(Literal literal);
-    void decay() { increment_ /= 0.95; }
+    void decay() { increment_ /= 0.85; }
     /// The undecided literal of the highest figure, as "x ≤ bound"; absent: all named are decided.
     [[nodiscard]] std::optional<Literal> next(const Trail& trail);
     /// After going back to a trail of so many events: names that were passed over as decided since

@@ -1,8 +1,9 @@
 // Clauses: of each at least one literal holds. Two literals of a clause are watched, those that
-// fail last; a watch is kept with the view whose fall makes its literal fail, and with the
-// threshold. What was learnt and proves of little use is forgotten.
-// Source: N. Eén, N. Sörensson, An extensible SAT-solver (2003), for watches and activity;
-// G. Audemard, L. Simon, Predicting learnt clauses quality in modern SAT solvers (2009), for LBD.
+// fail last; a watch is kept with the view whose fall makes its literal fail, in order of the
+// threshold, so that a fall finds those that it crosses. What was learnt and proves of little use
+// is forgotten. Source: N. Eén, N. Sörensson, An extensible SAT-solver (2003), for watches and
+// activity; G. Audemard, L. Simon, Predicting learnt clauses quality in modern SAT solvers (2009),
+// for LBD.
 #pragma once
 
 #include <cstdint>

@@ -6,7 +6,7 @@ namespace suppertide::engine {
 
 namespace {
 
-constexpr std::int64_t restartUnit = 100; // conflicts
+constexpr std::int64_t restartUnit = 50; // conflicts
 
 /// 1 1 2 1 1 2 4 1 1 2 1 1 2 4 8 …, from position 1.
 std::int64_t luby(std::int64_t position)

@@ -76,6 +76,7 @@ ExactSearch::ExactSearch(const Problem& problem, quick_start::Budget& budget, st
         infeasible_ = true;
     }
     unprovable_ = std::numeric_limits<Bound>::max();
+    viewsOfAll_ = model_.engine().trail().views();
     noteBound();
 }
 
@@ -146,6 +147,9 @@ bool ExactSearch::read()
 
 void ExactSearch::hold(const Literals& clause)
 {
+    expects(
+        std::ranges::all_of(clause, [&](Literal literal) { return literal.view < viewsOfAll_; }),
+        "what is told elsewhere is of variables that all searches have");
     if (elsewhere_.tell) {
         elsewhere_.tell(clause);
     }

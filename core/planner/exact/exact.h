@@ -101,6 +101,7 @@ private:
     std::optional<CostCores> cores_;
     Work work_ = Work::All;
     Elsewhere elsewhere_;
+    std::size_t viewsOfAll_ = 0; // those of the model; others come while searching
     std::optional<Schedule> best_;
     std::vector<Bound> bestValues_; // starts and choices of the best schedule
     std::int64_t bound_ = 0;
