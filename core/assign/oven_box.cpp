@@ -113,10 +113,10 @@ private:
             return place != nullptr && place->first < i;
         };
         for (const auto& [lasted, moment] : after) {
-            const auto emit = [&](std::int64_t length, Moment earlier) {
+            const auto emit = [&, &soFar = lasted](std::int64_t length, Moment earlier) {
                 Lasted now{0, 0};
                 for (std::size_t k = 0; k < now.size(); ++k) {
-                    now[k] = goesOn(places_[k]) ? lasted[k] + length : 0;
+                    now[k] = goesOn(places_[k]) ? soFar[k] + length : 0;
                 }
                 takeBetter(result, now, std::move(earlier));
             };

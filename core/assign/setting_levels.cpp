@@ -199,7 +199,8 @@ void SettingLevels::choose(const std::vector<OvenStay>& stays, std::int64_t belo
     }
     for (int setting = oven_.minC; setting <= oven_.maxC; ++setting) {
         // Between two that are preferred a column must not be near to both.
-        const bool isBetween = lowest < setting && setting < highest && setting % narrow_ == 0;
+        const bool isBetween =
+            lowest < setting && setting < highest && setting % narrowColumns == 0;
         if (isBetween && style_.preferC > 0) {
             ends.insert(setting);
         }
@@ -228,7 +229,10 @@ std::vector<std::int64_t> SettingLevels::leastUpTo(const Oven& oven,
 
 SettingLevels::Prices SettingLevels::pricesOf(const AskedOfMinute& minute) const
 {
-    Prices prices;
+    Prices prices{0, {}, style_.onMinute, style_.onMinute};
+    if (minute.preferred.empty()) {
+        return prices;
+    }
     prices.on.assign(columns_.size(), style_.onMinute);
     for (const int preferred : minute.preferred) {
         prices.off += style_.preferC * std::abs(oven_.ambientC - preferred);
@@ -252,27 +256,39 @@ SettingLevels::Places::Places(const SettingLevels& levels, const Row& row)
       never_(levels.never_.data()), levels_(row.levels.data())
 {}
 
+/// Settings at which a minute on leads too far up.
+void SettingLevels::block(const AskedOfMinute& asked) const
+{
+    const bool risesTooFar = asked.low + oven_.heatMilliCPerMin > asked.highNext;
+    blocked_.assign(columns_.size(), -unbounded);
+    for (std::size_t i = 0; risesTooFar && i < columns_.size(); ++i) {
+        blocked_[i] = milli(columns_[i].coolest) > asked.highNext ? unbounded : -unbounded;
+    }
+}
+
+/// What is needed after a minute on at each setting, for a cost to come before it.
+const SettingLevels::Level* SettingLevels::neededOn(const Places& next, const Prices& prices,
+                                                    std::int64_t cost) const
+{
+    if (prices.on.empty()) {
+        return next.at(cost - style_.onMinute);
+    }
+    for (std::size_t i = 0; i < on_.size(); ++i) {
+        on_[i] = next.at(cost - prices.on[i])[i];
+    }
+    return on_.data();
+}
+
 SettingLevels::Row SettingLevels::before(const AskedOfMinute& asked, const Row& after,
                                          std::int64_t below) const
 {
     if (after.levels.empty()) {
         return {};
     }
-    std::optional<Prices> prices;
-    if (!asked.preferred.empty()) {
-        prices = pricesOf(asked);
-    }
-    const bool risesTooFar = asked.low + oven_.heatMilliCPerMin > asked.highNext;
-    std::vector<Level>& blocked = blocked_;
-    std::vector<Level>& on = on_;
-    std::vector<Level>& any =
-        any_; // by cost from the first on, at any setting, a change not counted
-    blocked.assign(columns_.size(), -unbounded);
-    on.assign(columns_.size(), unbounded);
-    any.clear();
-    for (std::size_t i = 0; risesTooFar && i < columns_.size(); ++i) {
-        blocked[i] = milli(columns_[i].coolest) > asked.highNext ? unbounded : -unbounded;
-    }
+    const Prices prices = pricesOf(asked);
+    block(asked);
+    on_.assign(columns_.size(), unbounded);
+    any_.clear();
     const Asked minute{clamped(asked.low),
                        std::min(clamped(asked.high), hottest_),
                        clamped(asked.highNext),
@@ -280,13 +296,10 @@ SettingLevels::Row SettingLevels::before(const AskedOfMinute& asked, const Row& 
                        static_cast<Level>(oven_.coolMilliCPerMin),
                        milli(oven_.ambientC),
                        coldest_};
-    const std::int64_t offPrice = prices ? prices->off : 0;
-    const std::int64_t cheapestOn = prices ? prices->cheapestOn : style_.onMinute;
-    const std::int64_t dearestOn = prices ? prices->dearestOn : style_.onMinute;
     const Places next(*this, after);
-    const std::int64_t first = after.first + std::min(offPrice, cheapestOn);
+    const std::int64_t first = after.first + std::min(prices.off, prices.cheapestOn);
     const std::int64_t end =
-        std::min(below, next.end() + std::max(offPrice, dearestOn + style_.change));
+        std::min(below, next.end() + std::max(prices.off, prices.dearestOn + style_.change));
     Row result{below, {}};
     result.levels.reserve(after.levels.size() + width_);
     for (std::int64_t cost = first; cost < end; ++cost) {
@@ -295,22 +308,18 @@ SettingLevels::Row SettingLevels::before(const AskedOfMinute& asked, const Row& 
         }
         Level best = unbounded; // of those on
         if (!asked.off) {
-            const Level* needed = next.at(cost - style_.onMinute);
-            for (std::size_t i = 0; prices && i < on.size(); ++i) {
-                on[i] = next.at(cost - prices->on[i])[i];
-            }
-            best = leadTo(minute, prices ? on.data() : needed, hottestOf_.data(), blocked.data(),
-                          on.size(), on.data());
+            best = leadTo(minute, neededOn(next, prices, cost), hottestOf_.data(), blocked_.data(),
+                          on_.size(), on_.data());
         }
-        any.push_back(best);
+        any_.push_back(best);
         const std::int64_t paid = cost - style_.change - first;
-        const Level changed = paid >= 0 ? any[static_cast<std::size_t>(paid)] : unbounded;
+        const Level changed = paid >= 0 ? any_[static_cast<std::size_t>(paid)] : unbounded;
         const std::size_t size = result.levels.size();
         result.levels.resize(size + width_);
-        const Level* off = next.at(cost - offPrice);
+        const Level* off = next.at(cost - prices.off);
         Level* here = &result.levels[size];
-        const auto [least, worst] = willDo(minute, off, on.data(), changed, on.size(), here);
-        const Level none = here[on.size()] = willDo(minute, off[on.size()], best);
+        const auto [least, worst] = willDo(minute, off, on_.data(), changed, on_.size(), here);
+        const Level none = here[on_.size()] = willDo(minute, off[on_.size()], best);
         if (least == unbounded && none == unbounded && size == 0) {
             result.levels.clear();
             continue;

@@ -80,14 +80,14 @@ public:
 
 private:
     using Level = std::int32_t;
-    static constexpr int narrow_ = 3; // degrees
+    static constexpr int narrowColumns = 3; // degrees
     /// Settings that are not told apart.
     struct Column
     {
         int coolest = 0;
         int hottest = 0;
     };
-    /// What a minute costs beside a change, by column.
+    /// What a minute costs beside a change, by column; none: the same at each.
     struct Prices
     {
         std::int64_t off = 0;
@@ -116,6 +116,9 @@ private:
         const Level* never_;
         const Level* levels_;
     };
+    void block(const AskedOfMinute& asked) const;
+    [[nodiscard]] const Level* neededOn(const Places& next, const Prices& prices,
+                                        std::int64_t cost) const;
     [[nodiscard]] std::int64_t endOf(const Row& row) const
     {
         return row.first + static_cast<std::int64_t>(row.levels.size() / width_);
@@ -133,8 +136,8 @@ private:
     std::vector<Level> hottestOf_; // by column
     std::vector<Level> never_;
     mutable std::int64_t work_ = 0;
-    mutable std::vector<Level> on_; // room for a row, so that none is asked for each time
-    mutable std::vector<Level> any_;
+    mutable std::vector<Level> on_;  // room for a row, so that none is asked for each time
+    mutable std::vector<Level> any_; // by cost from the first on, at any setting, changes apart
     mutable std::vector<Level> blocked_;
 };
 

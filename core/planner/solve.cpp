@@ -98,7 +98,7 @@ public:
     }
 
 private:
-    void report(std::optional<Schedule> better, std::int64_t stepsTaken)
+    void report(const std::optional<Schedule>& better, std::int64_t stepsTaken)
     {
         if (best_) {
             best_->bound = std::min(bound_, *best_->cost);

@@ -388,29 +388,21 @@ void ExactSearch::sweepOn(std::int64_t& slice)
     slice = std::min(slice + slice / 4, longestSlice);
 }
 
-void ExactSearch::workOn(int turn, std::int64_t& slice)
+/// As long as there are terms to look at, cores raise the bound by more.
+void ExactSearch::proveOn(int turn)
+{
+    if (turn % (cores_ && cores_->looksAtAll() ? 2 : 4) == 0) {
+        prove(firstSlice);
+    } else {
+        raiseBound(firstSlice);
+    }
+}
+
+void ExactSearch::improveOn(int turn, std::int64_t& slice)
 {
     // Where sweeping proves too, a proof of less is only for the bound, and with many tasks dear.
     const bool sweepProves = model_.likelyCost() == model_.cost();
     const bool provesLess = !sweepProves || problem_->tasks.size() <= tasksForBound;
-    if (exhausted_ || work_ == Work::Prove) {
-        // As long as there are terms to look at, cores raise the bound by more.
-        if (turn % (cores_ && cores_->looksAtAll() ? 2 : 4) == 0) {
-            prove(firstSlice);
-        } else {
-            raiseBound(firstSlice);
-        }
-        return;
-    }
-    ++turnsInVain_;
-    if (work_ == Work::Improve && turnsInVain_ > vainTurns && turn % 2 == 0) {
-        turn % 4 == 0 ? prove(firstSlice) : sweepOn(slice);
-        return;
-    }
-    if (costsOneLag() && leapPercent_ == 0 && isNearlyProven()) {
-        sweepOn(slice);
-        return;
-    }
     const bool raises = work_ == Work::All;
     switch (turn % turns) {
     case 0:
@@ -436,6 +428,23 @@ void ExactSearch::workOn(int turn, std::int64_t& slice)
         } else {
             improveAround(around);
         }
+    }
+}
+
+void ExactSearch::workOn(int turn, std::int64_t& slice)
+{
+    if (exhausted_ || work_ == Work::Prove) {
+        proveOn(turn);
+        return;
+    }
+    ++turnsInVain_;
+    const bool helps = work_ == Work::Improve && turnsInVain_ > vainTurns && turn % 2 == 0;
+    if (helps && turn % 4 == 0) {
+        prove(firstSlice);
+    } else if (helps || (costsOneLag() && leapPercent_ == 0 && isNearlyProven())) {
+        sweepOn(slice);
+    } else {
+        improveOn(turn, slice);
     }
 }
 

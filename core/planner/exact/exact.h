@@ -83,6 +83,8 @@ private:
     [[nodiscard]] bool costsOneLag() const;
     [[nodiscard]] bool isNearlyProven() const;
     void sweepOn(std::int64_t& slice);
+    void proveOn(int turn);
+    void improveOn(int turn, std::int64_t& slice);
     void workOn(int turn, std::int64_t& slice);
     [[nodiscard]] bool isOver() const
     {

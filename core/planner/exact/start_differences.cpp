@@ -30,7 +30,7 @@ StartDifferences::StartDifferences(Engine& engine, std::vector<Variable> starts)
 {
     std::ranges::sort(starts, {}, &Variable::index);
     starts.erase(std::unique(starts.begin(), starts.end()), starts.end());
-    if (starts.size() > most_) {
+    if (starts.size() > mostStarts) {
         return;
     }
     count_ = starts.size();
