@@ -24,6 +24,7 @@ constexpr std::int64_t briefProof = 60;
 /// time.
 constexpr std::int64_t workAStep = 300;
 constexpr std::size_t tasksForBound = 120;
+constexpr std::size_t tasksForLeap = 60; // with more of them leaps find nothing
 constexpr std::int64_t nearInPercent = 10;
 constexpr int turns = 8;      // of which one sweeps, one proves, one leaps, the others improve
 constexpr int vainTurns = 50; // after which even a search that improves helps to prove
@@ -423,7 +424,8 @@ void ExactSearch::improveOn(int turn, std::int64_t& slice)
         break;
     default:
         // Where one lag is all that costs, most of what it spans has to move.
-        if (costsOneLag() || turn % turns == turns - 1) {
+        if (costsOneLag() ||
+            (turn % turns == turns - 1 && problem_->tasks.size() <= tasksForLeap)) {
             leap(around);
         } else {
             improveAround(around);
