@@ -383,9 +383,9 @@ bool ExactSearch::isNearlyProven() const
 }
 
 /// Whether anything at all is cheaper.
-void ExactSearch::sweepOn(std::int64_t& slice)
+void ExactSearch::sweepOn(std::int64_t& slice, bool byActivity)
 {
-    sweep(slice, true);
+    sweep(slice, byActivity);
     slice = std::min(slice + slice / 4, longestSlice);
 }
 
@@ -461,8 +461,7 @@ void ExactSearch::run(Work work, Elsewhere elsewhere)
             return;
         }
         if (!best_) {
-            sweep(slice, turn % 2 == 1);
-            slice = std::min(slice + slice / 4, longestSlice);
+            sweepOn(slice, turn % 2 == 1);
             continue;
         }
         workOn(turn, slice);

@@ -38,7 +38,7 @@ public:
     {
         std::function<std::optional<Schedule>(std::int64_t below)> cheaper;
         std::function<std::int64_t()> bound;
-        /// Clauses that hold whatever is searched for.
+        /// Clauses that hold whatever is searched for; told once, heard by each of the others.
         std::function<void(const engine::Literals&)> tell;
         std::function<std::vector<engine::Literals>()> hear;
     };
@@ -82,7 +82,7 @@ private:
     void noteElsewhere();
     [[nodiscard]] bool costsOneLag() const;
     [[nodiscard]] bool isNearlyProven() const;
-    void sweepOn(std::int64_t& slice);
+    void sweepOn(std::int64_t& slice, bool byActivity = true);
     void proveOn(int turn);
     void improveOn(int turn, std::int64_t& slice);
     void workOn(int turn, std::int64_t& slice);
