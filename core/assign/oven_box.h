@@ -26,6 +26,13 @@ struct OvenStretch
     friend bool operator==(const OvenStretch&, const OvenStretch&) = default;
 };
 
+/// Minutes that a stretch may be long.
+struct StretchLengths
+{
+    std::int64_t least = 0;
+    std::int64_t most = 0;
+};
+
 /// From the beginning of a stay to its end.
 struct OvenSpan
 {
@@ -40,6 +47,9 @@ struct OvenBox
     std::vector<OvenStretch> stretches;
     std::vector<OvenSpan> spans; // that are known; those of stays that overlap say most
 };
+
+/// By stretch.
+[[nodiscard]] std::vector<StretchLengths> lengthsOf(const std::vector<OvenStretch>& stretches);
 
 /// What is found, and how much had to be looked at for it.
 struct BoxCost

@@ -5,6 +5,8 @@
 #include <optional>
 #include <set>
 
+#include "core/assign/wide.h"
+
 namespace suppertide {
 
 namespace {
@@ -87,14 +89,7 @@ ByDegree leastIfInForce(const Oven& oven, const std::vector<OvenStay>& stays,
     return least;
 }
 
-// The rows are where a search for proofs of ovens spends its time; wide registers take half of it.
-// Sanitizers cannot be asked for the processor that early.
-#if defined(__x86_64__) && defined(__GNUC__) && !defined(__clang__) &&                             \
-    !defined(__SANITIZE_ADDRESS__) && !defined(__SANITIZE_THREAD__)
-#define SUPPERTIDE_WIDE __attribute__((target_clones("avx512f", "avx2", "default")))
-#else
-#define SUPPERTIDE_WIDE
-#endif
+// The rows are where a search for proofs of ovens spends its time.
 
 /// What a minute asks for, whatever the setting; levels.
 struct Asked
@@ -108,24 +103,6 @@ struct Asked
     std::int32_t coldest = 0;
 };
 
-/// The least temperatures from which a minute on at each setting leads to those needed; and the
-/// least of them.
-SUPPERTIDE_WIDE std::int32_t leadTo(const Asked& asked, const std::int32_t* needed,
-                                    const std::int32_t* hottest, const std::int32_t* blocked,
-                                    std::size_t count, std::int32_t* on)
-{
-    const Asked minute = asked;
-    std::int32_t best = SettingLevels::unbounded;
-    for (std::size_t i = 0; i < count; ++i) {
-        const std::int32_t need = needed[i];
-        const std::int32_t level = need > hottest[i] ? need + minute.cools : need - minute.heats;
-        const std::int32_t found = std::max(level, blocked[i]);
-        on[i] = need > minute.ceiling ? SettingLevels::unbounded : found;
-        best = std::min(best, on[i]);
-    }
-    return best;
-}
-
 /// The least temperature from which a minute will do, off or on, given what each asks for.
 inline std::int32_t willDo(const Asked& minute, std::int32_t off, std::int32_t on)
 {
@@ -137,21 +114,72 @@ inline std::int32_t willDo(const Asked& minute, std::int32_t off, std::int32_t o
     return both > minute.high ? SettingLevels::unbounded : warm;
 }
 
-/// The same for each setting, with a change or without; and the least and the greatest of them.
-SUPPERTIDE_WIDE std::pair<std::int32_t, std::int32_t>
-willDo(const Asked& asked, const std::int32_t* off, const std::int32_t* on, std::int32_t changed,
-       std::size_t count, std::int32_t* here)
+/// What a row is found from, by column: what is needed next if the minute is off, and if it is on.
+struct NeededNext
+{
+    const std::int32_t* off = nullptr;
+    const std::int32_t* on = nullptr;
+    const std::int32_t* hottest = nullptr;
+    const std::int32_t* blocked = nullptr;
+};
+
+struct FoundLevels
+{
+    std::int32_t bestOn = SettingLevels::unbounded;
+    std::int32_t least = SettingLevels::unbounded;
+    std::int32_t worst = -SettingLevels::unbounded;
+};
+
+/// The least temperature from which a minute on at a setting leads to what is needed next.
+inline std::int32_t leadTo(const Asked& minute, std::int32_t need, std::int32_t hottest,
+                           std::int32_t blocked)
+{
+    const std::int32_t level = need > hottest ? need + minute.cools : need - minute.heats;
+    const std::int32_t free = std::max(level, blocked);
+    return need > minute.ceiling ? SettingLevels::unbounded : free;
+}
+
+/// The least temperatures from which a minute will do with each setting the last in force, on at
+/// it, off, or on after a change.
+SUPPERTIDE_WIDE FoundLevels willDo(const Asked& asked, const NeededNext& next, std::int32_t changed,
+                                   std::size_t count, std::int32_t* __restrict here)
 {
     const Asked minute = asked;
-    std::int32_t best = SettingLevels::unbounded;
+    const NeededNext needed = next;
+    std::int32_t bestOn = SettingLevels::unbounded;
+    std::int32_t least = SettingLevels::unbounded;
     std::int32_t worst = -SettingLevels::unbounded;
     for (std::size_t i = 0; i < count; ++i) {
-        const std::int32_t found = willDo(minute, off[i], std::min(on[i], changed));
+        const std::int32_t on = leadTo(minute, needed.on[i], needed.hottest[i], needed.blocked[i]);
+        const std::int32_t found = willDo(minute, needed.off[i], std::min(on, changed));
         here[i] = found;
-        best = std::min(best, found);
+        bestOn = std::min(bestOn, on);
+        least = std::min(least, found);
         worst = std::max(worst, found);
     }
-    return {best, worst};
+    return {bestOn, least, worst};
+}
+
+/// The same where a change costs nothing: on at any setting is as good.
+SUPPERTIDE_WIDE FoundLevels willDoAtAny(const Asked& asked, const NeededNext& next,
+                                        std::size_t count, std::int32_t* __restrict here)
+{
+    const Asked minute = asked;
+    const NeededNext needed = next;
+    std::int32_t bestOn = SettingLevels::unbounded;
+    for (std::size_t i = 0; i < count; ++i) {
+        bestOn =
+            std::min(bestOn, leadTo(minute, needed.on[i], needed.hottest[i], needed.blocked[i]));
+    }
+    std::int32_t least = SettingLevels::unbounded;
+    std::int32_t worst = -SettingLevels::unbounded;
+    for (std::size_t i = 0; i < count; ++i) {
+        const std::int32_t found = willDo(minute, needed.off[i], bestOn);
+        here[i] = found;
+        least = std::min(least, found);
+        worst = std::max(worst, found);
+    }
+    return {bestOn, least, worst};
 }
 
 } // namespace
@@ -301,34 +329,36 @@ SettingLevels::Row SettingLevels::before(const AskedOfMinute& asked, const Row& 
     const std::int64_t end =
         std::min(below, next.end() + std::max(prices.off, prices.dearestOn + style_.change));
     Row result{below, {}};
-    result.levels.reserve(after.levels.size() + width_);
+    std::size_t size = 0; // found so far
     for (std::int64_t cost = first; cost < end; ++cost) {
         if (cost - first >= mostCosts) {
             return {};
         }
-        Level best = unbounded; // of those on
-        if (!asked.off) {
-            best = leadTo(minute, neededOn(next, prices, cost), hottestOf_.data(), blocked_.data(),
-                          on_.size(), on_.data());
+        if (found_.size() < size + width_) {
+            found_.resize(2 * (size + width_));
         }
-        any_.push_back(best);
-        const std::int64_t paid = cost - style_.change - first;
-        const Level changed = paid >= 0 ? any_[static_cast<std::size_t>(paid)] : unbounded;
-        const std::size_t size = result.levels.size();
-        result.levels.resize(size + width_);
+        Level* here = &found_[size];
         const Level* off = next.at(cost - prices.off);
-        Level* here = &result.levels[size];
-        const auto [least, worst] = willDo(minute, off, on_.data(), changed, on_.size(), here);
-        const Level none = here[on_.size()] = willDo(minute, off[on_.size()], best);
+        const NeededNext needed{off, asked.off ? never_.data() : neededOn(next, prices, cost),
+                                hottestOf_.data(), blocked_.data()};
+        const std::int64_t paid = cost - style_.change - first;
+        const auto [best, least, worst] =
+            style_.change == 0 ? willDoAtAny(minute, needed, columns_.size(), here)
+                               : willDo(minute, needed,
+                                        paid < 0 ? unbounded : any_[static_cast<std::size_t>(paid)],
+                                        columns_.size(), here);
+        any_.push_back(best);
+        const Level none = here[columns_.size()] = willDo(minute, off[columns_.size()], best);
         if (least == unbounded && none == unbounded && size == 0) {
-            result.levels.clear();
             continue;
         }
+        size += width_;
         result.first = std::min(result.first, cost);
         if (worst == minute.low || worst == -unbounded) { // more does no more
             break;
         }
     }
+    result.levels.assign(found_.begin(), found_.begin() + static_cast<std::ptrdiff_t>(size));
     if (result.levels.empty()) {
         result.levels = never_;
     }

@@ -71,6 +71,14 @@ public:
     [[nodiscard]] std::int64_t least(const Row& row, std::int64_t milliC) const;
     static constexpr std::int64_t plenty = std::int64_t{1} << 50;
 
+    /// Settings that are not told apart, rising.
+    struct Column
+    {
+        int coolest = 0;
+        int hottest = 0;
+    };
+    [[nodiscard]] const std::vector<Column>& columns() const { return columns_; }
+
     /// Levels found so far: what has been spent.
     [[nodiscard]] std::int64_t work() const { return work_; }
 
@@ -81,12 +89,6 @@ public:
 private:
     using Level = std::int32_t;
     static constexpr int narrowColumns = 3; // degrees
-    /// Settings that are not told apart.
-    struct Column
-    {
-        int coolest = 0;
-        int hottest = 0;
-    };
     /// What a minute costs beside a change, by column; none: the same at each.
     struct Prices
     {
@@ -136,7 +138,9 @@ private:
     std::vector<Level> hottestOf_; // by column
     std::vector<Level> never_;
     mutable std::int64_t work_ = 0;
-    mutable std::vector<Level> on_;  // room for a row, so that none is asked for each time
+    // Room for rows, so that none is asked for each time.
+    mutable std::vector<Level> on_;
+    mutable std::vector<Level> found_;
     mutable std::vector<Level> any_; // by cost from the first on, at any setting, changes apart
     mutable std::vector<Level> blocked_;
 };

@@ -1,5 +1,10 @@
 #include <gtest/gtest.h>
 
+#include <algorithm>
+#include <array>
+#include <utility>
+
+#include "core/assign/box_widening.h"
 #include "core/assign/cheapest_program.h"
 #include "core/assign/oven_box.h"
 #include "tests/core/assign/small_ovens.h"
@@ -192,6 +197,143 @@ TEST(OvenBox, SaysNothingOfWhatTakesTooLongToLookAt)
     const BoxCost cost = leastCostInBox(oven, anyStyle(random), {{in, later}, {}}, below);
     EXPECT_GE(cost.least, 0);
     EXPECT_LE(cost.least, below);
+}
+
+//     |stay 14|empty 9|stay 20| costs 31; so it does with the empty time 6…25
+TEST(BoxWidening, LeavesNothingInThatCostsLess)
+{
+    int looked = 0;
+    int wider = 0;
+    int further = 0;
+    int ends = 0;
+    forEachSeed(60, [&](Random& random) {
+        const Oven oven = anyOven(random);
+        const OvenProgramStyle style = anyStyle(random);
+        Row row = anyRow(random);
+        OvenBox box;
+        placed(row, 20, random, box.stretches);
+        const std::int64_t cost = leastCostInBox(oven, style, box, below).least;
+        const std::int64_t least = cost - random.between(0, 3);
+        if (least <= 0) {
+            return;
+        }
+        std::vector<StretchLengths> open;
+        for (const OvenStretch& stretch : box.stretches) {
+            open.push_back(
+                {std::min<std::int64_t>(stretch.least, stretch.preferred.empty() ? 0 : 1),
+                 stretch.most + 30});
+        }
+        row.box = widenedBox(oven, style, box, open, least).box.stretches;
+        for (std::size_t i = 0; i < row.box.size(); ++i) {
+            const OvenStretch& was = box.stretches[i];
+            const OvenStretch& now = row.box[i];
+            EXPECT_TRUE(open[i].least <= now.least && now.least <= was.least);
+            EXPECT_TRUE(was.most <= now.most && now.most <= open[i].most);
+            wider += now.least < was.least || now.most > was.most ? 1 : 0;
+            // One more would cost less, wherever it ends.
+            for (const bool longer : {false, true}) {
+                OvenBox next{row.box, {}};
+                std::int64_t& end = longer ? ++next.stretches[i].most : --next.stretches[i].least;
+                if (end >= open[i].least && end <= open[i].most) {
+                    ++ends;
+                    further += leastCostInBox(oven, style, next, least).least >= least ? 1 : 0;
+                }
+            }
+        }
+        for (int tries = 0; tries < 10; ++tries) {
+            std::vector<OvenStretch> exact;
+            const auto stays = placed(row, 120, random, exact);
+            const bool isSure = std::ranges::all_of(
+                exact, [](const OvenStretch& stretch) { return stretch.least > 0; });
+            const CheapestProgram best = cheapestProgram(oven, stays, style, plenty, plenty);
+            if (isSure && best.program) {
+                ++looked;
+                EXPECT_GE(best.cost, least);
+            }
+        }
+    });
+    EXPECT_GT(looked, 300);
+    EXPECT_GT(wider, 100);
+    EXPECT_LT(further, ends / 3); // what is reached is looked at less closely
+}
+
+/// Two stays of known length, the second within the first for a while: only where it begins counts.
+TEST(BoxWidening, KeepsToTheLengthsOfStays)
+{
+    int looked = 0;
+    int wider = 0;
+    forEachSeed(80, [&](Random& random) {
+        const Oven oven = anyOven(random);
+        const OvenProgramStyle style = anyStyle(random);
+        const std::int64_t firstLength = random.between(10, 25);
+        const std::int64_t otherLength = random.between(10, 25);
+        const int low = static_cast<int>(random.between(70, 90));
+        const auto stayOf = [](int from, std::int64_t at, std::int64_t length) {
+            OvenStay stay;
+            stay.acceptLow = from;
+            stay.acceptHigh = from + 15;
+            stay.prefer = from + 8;
+            stay.during = interval(at, at + length);
+            return stay;
+        };
+        const auto costOf = [&](std::int64_t alone) {
+            const std::vector<OvenStay> stays{stayOf(low, 100, firstLength),
+                                              stayOf(low + 5, 100 + alone, otherLength)};
+            const auto found = cheapestProgram(oven, stays, style, plenty, plenty);
+            return found.program ? found.cost : plenty;
+        };
+        const std::int64_t from = std::max<std::int64_t>(1, firstLength - otherLength + 1);
+        const std::int64_t alone = random.between(from, firstLength - 1);
+        const std::int64_t low1000 = std::int64_t{low} * 1000;
+        const auto stretch = [&](std::int64_t above, std::int64_t below, std::vector<int> preferred,
+                                 std::int64_t length) {
+            return OvenStretch{low1000 + above * 1000,
+                               low1000 + (15 + below) * 1000,
+                               false,
+                               std::move(preferred),
+                               length,
+                               length};
+        };
+        const std::int64_t shared = firstLength - alone;
+        const OvenBox box{{stretch(0, 0, {low + 8}, alone), stretch(5, 0, {low + 13}, shared),
+                           stretch(5, 5, {}, otherLength - shared)},
+                          {{0, 1, firstLength}, {1, 2, otherLength}}};
+        const std::int64_t cost = leastCostInBox(oven, style, box, below).least;
+        const std::int64_t least = cost - random.between(0, 6);
+        if (least <= 0 || cost >= below) {
+            return;
+        }
+        const std::vector<StretchLengths> open(3, {1, 40});
+        const auto now = widenedBox(oven, style, box, open, least).box.stretches;
+        for (std::int64_t one = from; one < firstLength; ++one) {
+            const std::int64_t both = firstLength - one;
+            const std::int64_t other = otherLength - both;
+            const std::array<std::int64_t, 3> lengths{one, both, other};
+            bool isIn = true;
+            for (std::size_t i = 0; i < lengths.size(); ++i) {
+                isIn = isIn && now[i].least <= lengths[i] && lengths[i] <= now[i].most;
+            }
+            if (isIn) {
+                ++looked;
+                wider += one != alone ? 1 : 0;
+                EXPECT_GE(costOf(one), least);
+            }
+        }
+    });
+    EXPECT_GT(looked, 200);
+    EXPECT_GT(wider, 100);
+}
+
+TEST(BoxWidening, LeavesABoxThatCostsLessAsItIs)
+{
+    Random random(2);
+    const Oven oven = anyOven(random);
+    const OvenBox box{{{70'000, 80'000, false, {}, 10, 10}}, {}};
+    const OvenProgramStyle style = anyStyle(random);
+    const std::int64_t cost = leastCostInBox(oven, style, box, below).least;
+    ASSERT_LT(cost, below);
+    const WidenedBox found = widenedBox(oven, style, box, {{1, 30}}, cost + 1);
+    EXPECT_EQ(found.box.stretches, box.stretches);
 }
 
 } // namespace suppertide

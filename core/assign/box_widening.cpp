@@ -1,0 +1,135 @@
+#include "core/assign/box_widening.h"
+
+#include <algorithm>
+#include <map>
+#include <utility>
+
+#include "core/assign/box_preferences.h"
+#include "core/assign/needed_walk.h"
+#include "core/assign/reached_walk.h"
+
+namespace suppertide {
+
+namespace {
+
+using Length = NeededWalk::Length;
+using Moment = NeededWalk::Moment;
+/// By how long stays have lasted.
+using Strands = std::map<SpanPlaces::Lasted, Moment>;
+
+constexpr std::int64_t mostSteps = 20'000; // minutes
+
+class Widening
+{
+public:
+    /// All must outlive this.
+    Widening(const ReachedLevels& reached, const ReachedWalk& before, const SpanPlaces& places,
+             NeededWalk needed, std::int64_t least)
+        : reached_(reached), before_(before), places_(places), needed_(needed), least_(least)
+    {}
+
+    /// The box costs enough as it is.
+    [[nodiscard]] OvenBox widened(OvenBox box, const std::vector<StretchLengths>& open)
+    {
+        Strands here{{{}, needed_.atEnd(box.stretches.back())}};
+        for (std::size_t i = box.stretches.size(); i-- > 0;) {
+            if (!widen(i, box.stretches[i], open[i], here)) {
+                break;
+            }
+        }
+        return box;
+    }
+
+private:
+    struct Strand
+    {
+        SpanPlaces::Lasted lasted{};
+        Length length;
+        Moment moment;
+    };
+
+    /// Whether the box would cost less, the stretches before as they were.
+    [[nodiscard]] bool costsLess(std::size_t i, const SpanPlaces::Lasted& lasted,
+                                 const SettingLevels::Row& needed) const
+    {
+        return std::ranges::any_of(before_.to(i), [&](const auto& path) {
+            return places_.fit(i, path.first, lasted) &&
+                   reached_.meets(path.second, needed, least_);
+        });
+    }
+    /// False: not even as the stretch is can it be shown, or it takes too long.
+    [[nodiscard]] bool widen(std::size_t i, OvenStretch& stretch, StretchLengths open,
+                             Strands& here)
+    {
+        std::vector<Strand> strands;
+        bool isShown = true;
+        for (const auto& [lasted, moment] : here) {
+            const auto emit = [&, &soFar = lasted](Length length, const Moment& begun) {
+                const auto now = places_.back(i, soFar, length.minutes);
+                if (!costsLess(i, now, begun.row)) {
+                    strands.push_back({now, length, begun});
+                } else if (length.minutes > stretch.most) {
+                    open.most = std::min(open.most, length.minutes - 1);
+                } else if (length.minutes < stretch.least && !length.orLonger) {
+                    open.least = std::max(open.least, length.minutes + 1);
+                } else {
+                    isShown = false;
+                }
+                return isShown && length.minutes < open.most;
+            };
+            needed_.through(stretch, places_.lengthsBack(i, lasted, open), moment, least_,
+                            places_.goesBack(i), emit);
+        }
+        if (!isShown || needed_.isTooLong()) {
+            return false;
+        }
+        here.clear();
+        for (Strand& strand : strands) {
+            const auto [minutes, orLonger] = strand.length;
+            if (minutes <= open.most && (minutes >= open.least || orLonger)) {
+                take(here, std::move(strand));
+            }
+        }
+        stretch.least = open.least;
+        stretch.most = open.most;
+        return true;
+    }
+    void take(Strands& strands, Strand strand) const
+    {
+        const auto [best, isNew] = strands.try_emplace(strand.lasted, strand.moment);
+        if (!isNew) {
+            needed_.takeBetter(best->second, strand.moment);
+        }
+    }
+
+    const ReachedLevels& reached_;
+    const ReachedWalk& before_;
+    const SpanPlaces& places_;
+    NeededWalk needed_;
+    std::int64_t least_;
+};
+
+} // namespace
+
+WidenedBox widenedBox(const Oven& oven, const OvenProgramStyle& style, const OvenBox& box,
+                      const std::vector<StretchLengths>& open, std::int64_t least)
+{
+    WidenedBox result{box, 0};
+    if (!SettingLevels::suits(oven)) {
+        return result;
+    }
+    const auto heats = leastHeatUpTo(oven, style, box, least, result.work);
+    const SettingLevels levels(oven, preferencesOf(box.stretches).stays, style, least,
+                               heats.empty() ? 0 : heats.back());
+    const ReachedLevels reached(oven, style, levels);
+    const SpanPlaces places(box.spans, open);
+    const ReachedWalk before(oven, reached, places, box, open, least);
+    if (before.isDone() && before.leastTo(box.stretches.size()) >= least) {
+        Widening widening(reached, before, places, NeededWalk(oven, levels, mostSteps), least);
+        result.box = widening.widened(box, open);
+    }
+    result.work += levels.work() + reached.work();
+    return result;
+}
+
+} // namespace suppertide
