@@ -2,6 +2,9 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <utility>
+
+#include "core/assign/box_widening.h"
 
 namespace suppertide::exact {
 
@@ -36,16 +39,6 @@ std::vector<std::int64_t> lengthsOf(const OvenBox& box)
     return lengths;
 }
 
-bool isWithin(const std::vector<std::int64_t>& narrow, const std::vector<std::int64_t>& wide)
-{
-    for (std::size_t i = 0; i < narrow.size(); i += 2) {
-        if (narrow[i] < wide[i] || narrow[i + 1] > wide[i + 1]) {
-            return false;
-        }
-    }
-    return true;
-}
-
 } // namespace
 
 std::optional<std::int64_t> BoxCosts::known(const OvenBox& box, std::int64_t below) const
@@ -55,26 +48,12 @@ std::optional<std::int64_t> BoxCosts::known(const OvenBox& box, std::int64_t bel
         return std::nullopt;
     }
     const auto found = ofShape->second.find(lengthsOf(box));
-    if (found == ofShape->second.end() || !found->second.costs(below)) {
+    if (found == ofShape->second.end()) {
         return std::nullopt;
     }
-    return std::min(below, found->second.least);
-}
-
-std::optional<bool> BoxCosts::knownToCost(const OvenBox& box, std::int64_t least) const
-{
-    const auto ofShape = known_.find(shapeOf(box));
-    if (ofShape == known_.end()) {
-        return std::nullopt;
-    }
-    const Lengths lengths = lengthsOf(box);
-    for (const auto& [others, known] : ofShape->second) {
-        const auto costs = known.costs(least);
-        if (costs && (*costs ? isWithin(lengths, others) : isWithin(others, lengths))) {
-            return costs;
-        }
-    }
-    return std::nullopt;
+    const Known& cost = found->second;
+    const bool isEnough = below <= cost.below || cost.least < cost.below;
+    return isEnough ? std::optional{std::min(below, cost.least)} : std::nullopt;
 }
 
 std::int64_t BoxCosts::least(const OvenBox& box, std::int64_t below)
@@ -91,6 +70,14 @@ std::int64_t BoxCosts::least(const OvenBox& box, std::int64_t below)
     known_[shapeOf(box)][lengthsOf(box)] = {below, cost.least};
     ++count_;
     return cost.least;
+}
+
+OvenBox BoxCosts::widened(const OvenBox& box, const std::vector<StretchLengths>& open,
+                          std::int64_t least)
+{
+    WidenedBox found = widenedBox(oven_, style_, box, open, least);
+    work_ += found.work;
+    return std::move(found.box);
 }
 
 } // namespace suppertide::exact

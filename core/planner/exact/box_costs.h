@@ -20,9 +20,9 @@ public:
     [[nodiscard]] std::int64_t least(const OvenBox& box, std::int64_t below);
     /// The same, if it need not be looked for.
     [[nodiscard]] std::optional<std::int64_t> known(const OvenBox& box, std::int64_t below) const;
-    /// Whether they cost so much at least, if that follows from wider boxes of the same stays in
-    /// the same order, or from narrower ones.
-    [[nodiscard]] std::optional<bool> knownToCost(const OvenBox& box, std::int64_t least) const;
+    /// The box as wide as can be shown to cost so much at least (box_widening.h).
+    [[nodiscard]] OvenBox widened(const OvenBox& box, const std::vector<StretchLengths>& open,
+                                  std::int64_t least);
 
     /// Levels found so far (setting_levels.h): what has been spent.
     [[nodiscard]] std::int64_t work() const { return work_; }
@@ -33,12 +33,6 @@ private:
     {
         std::int64_t below = 0;
         std::int64_t least = 0;
-
-        [[nodiscard]] std::optional<bool> costs(std::int64_t asked) const
-        {
-            const bool isEnough = asked <= below || least < below;
-            return isEnough ? std::optional{least >= asked} : std::nullopt;
-        }
     };
     /// The least and the most length of each stretch.
     using Lengths = std::vector<std::int64_t>;

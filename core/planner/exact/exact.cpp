@@ -20,9 +20,8 @@ constexpr std::int64_t firstSlice = 400; // conflicts
 constexpr std::int64_t longestSlice = 1'000'000'000;
 constexpr std::int64_t around = 200; // conflicts in a neighbourhood
 constexpr std::int64_t briefProof = 60;
-/// Levels found to widen claims (widened_claim.h), to a step of the engine: about a third of its
-/// time.
-constexpr std::int64_t workAStep = 300;
+/// Levels found to widen claims (widened_claim.h), to a step of the engine.
+constexpr std::int64_t workAStep = 3'000;
 constexpr std::size_t tasksForBound = 120;
 constexpr std::size_t tasksForLeap = 60; // with more of them leaps find nothing
 constexpr std::int64_t nearInPercent = 10;

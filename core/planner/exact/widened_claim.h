@@ -20,7 +20,7 @@ namespace suppertide::exact {
 /// Makes the lengths of stretches as wide as can be shown, from a box that costs `least`, no wider
 /// than they can ever be; what is empty is never told apart beyond what the oven forgets.
 void widenBox(BoxCosts& costs, OvenSequence& sequence, const StartDifferences& differences,
-              const engine::Trail& trail, std::int64_t least, int looks);
+              const engine::Trail& trail, std::int64_t least);
 
 /// The sequence of stays; absent: their order is not sure.
 using SequenceOf = std::function<std::optional<OvenSequence>(const std::vector<HeldStay>&)>;

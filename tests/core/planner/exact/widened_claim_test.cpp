@@ -155,7 +155,7 @@ TEST(WidenedClaim, HoldsWhereverItSaysSo)
     EXPECT_GT(fewer, 5);
 }
 
-TEST(BoxCosts, FollowFromWiderAndNarrowerOnes)
+TEST(BoxCosts, AreRememberedAsFarAsTheyGo)
 {
     test::Random random(3);
     const Oven oven = anyOven(random);
@@ -170,10 +170,6 @@ TEST(BoxCosts, FollowFromWiderAndNarrowerOnes)
     EXPECT_EQ(costs.known(box(20, 30), plenty), cost);
     EXPECT_EQ(costs.known(box(20, 30), cost - 1), cost - 1);
     EXPECT_FALSE(costs.known(box(20, 31), plenty));
-    EXPECT_EQ(costs.knownToCost(box(22, 28), cost), true); // no wider than one that does
-    EXPECT_EQ(costs.knownToCost(box(10, 40), cost + 1),
-              false); // no narrower than one that does not
-    EXPECT_FALSE(costs.knownToCost(box(10, 25), cost));
     const std::int64_t work = costs.work();
     EXPECT_EQ(costs.least(box(20, 30), plenty), cost);
     EXPECT_EQ(costs.work(), work);
