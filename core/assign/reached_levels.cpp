@@ -81,8 +81,8 @@ SUPPERTIDE_WIDE std::int32_t leadsTo(const Allowed& allowed, const Reached& reac
 
 ReachedLevels::ReachedLevels(const Oven& oven, const OvenProgramStyle& style,
                              const SettingLevels& needed)
-    : oven_(oven), style_(style), columns_(needed.columns()), width_(columns_.size() + 1),
-      never_(width_, never)
+    : needed_(&needed), oven_(oven), style_(style), columns_(needed.columns()),
+      width_(columns_.size() + 1), never_(width_, never)
 {
     for (const SettingLevels::Column& column : columns_) {
         hottestOf_.push_back(column.hottest * 1000);
@@ -103,25 +103,6 @@ const ReachedLevels::Level* ReachedLevels::at(const Row& row, std::int64_t cost)
     }
     const std::int64_t place = std::min(cost, endOf(row) - 1) - row.first;
     return row.levels.data() + place * static_cast<std::int64_t>(width_);
-}
-
-ReachedLevels::Prices ReachedLevels::pricesOf(const AskedOfMinute& minute) const
-{
-    Prices prices{0, {}, style_.onMinute, style_.onMinute};
-    if (minute.preferred.empty()) {
-        return prices;
-    }
-    prices.on.assign(columns_.size(), style_.onMinute);
-    for (const int preferred : minute.preferred) {
-        prices.off += style_.preferC * std::abs(oven_.ambientC - preferred);
-        for (std::size_t i = 0; i < columns_.size(); ++i) {
-            const int nearest = std::clamp(preferred, columns_[i].coolest, columns_[i].hottest);
-            prices.on[i] += style_.preferC * std::abs(nearest - preferred);
-        }
-    }
-    prices.cheapestOn = *std::ranges::min_element(prices.on);
-    prices.dearestOn = *std::ranges::max_element(prices.on);
-    return prices;
 }
 
 /// Settings at which a minute on leads too far up.
@@ -154,7 +135,8 @@ ReachedLevels::Level ReachedLevels::afterChange(const Row& before, std::int64_t 
 }
 
 /// What a minute on at each setting, at a cost as it ends, goes out from.
-const ReachedLevels::Level* ReachedLevels::fromOn(const Row& before, const Prices& prices,
+const ReachedLevels::Level* ReachedLevels::fromOn(const Row& before,
+                                                  const SettingLevels::Prices& prices,
                                                   std::int64_t cost) const
 {
     from_.resize(width_);
@@ -171,7 +153,7 @@ ReachedLevels::Row ReachedLevels::after(const AskedOfMinute& minute, const Row& 
     if (before.levels.empty()) {
         return {};
     }
-    const Prices prices = pricesOf(minute);
+    const SettingLevels::Prices prices = needed_->pricesOf(minute);
     block(minute);
     notePaid(before);
     const Allowed allowed{clamped(minute.low), clamped(minute.highNext),

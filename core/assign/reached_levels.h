@@ -26,7 +26,7 @@ public:
     /// would be too many.
     using Row = SettingLevels::Row;
 
-    /// Of the same oven, style and settings told apart.
+    /// Of the same oven, style and settings told apart; `needed` must outlive this.
     ReachedLevels(const Oven& oven, const OvenProgramStyle& style, const SettingLevels& needed);
 
     /// Before anything has been set.
@@ -50,20 +50,11 @@ public:
 private:
     using Level = std::int32_t;
     static constexpr Level never = -SettingLevels::unbounded;
-    /// What a minute costs beside a change.
-    struct Prices
-    {
-        std::int64_t off = 0;
-        std::vector<std::int64_t> on; // by column; none: the same at each
-        std::int64_t cheapestOn = 0;
-        std::int64_t dearestOn = 0;
-    };
 
-    [[nodiscard]] Prices pricesOf(const AskedOfMinute& minute) const;
     void block(const AskedOfMinute& minute) const;
     void notePaid(const Row& before) const;
     [[nodiscard]] Level afterChange(const Row& before, std::int64_t cost) const;
-    [[nodiscard]] const Level* fromOn(const Row& before, const Prices& prices,
+    [[nodiscard]] const Level* fromOn(const Row& before, const SettingLevels::Prices& prices,
                                       std::int64_t cost) const;
     [[nodiscard]] std::int64_t endOf(const Row& row) const
     {
@@ -71,6 +62,7 @@ private:
     }
     [[nodiscard]] const Level* at(const Row& row, std::int64_t cost) const;
 
+    const SettingLevels* needed_;
     Oven oven_;
     OvenProgramStyle style_;
     std::vector<SettingLevels::Column> columns_;

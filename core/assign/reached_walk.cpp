@@ -38,8 +38,8 @@ ReachedWalk::Row ReachedWalk::whenCold()
         -SettingLevels::unbounded, SettingLevels::unbounded, SettingLevels::unbounded, false, {}};
     Row row = reached_->atStart();
     for (std::int64_t left = ovenForgets(*oven_); left > 0 && isDone_; --left) {
-        isDone_ = ++steps_ <= mostSteps && !row.levels.empty();
         Row next = reached_->after(empty, row, below_);
+        isDone_ = ++steps_ <= mostSteps && !next.levels.empty();
         if (next == row) {
             break;
         }
@@ -74,13 +74,13 @@ bool ReachedWalk::through(std::size_t i, const OvenStretch& stretch, std::int64_
         }
         std::vector<int> preferred = stretch.preferred; // as it begins
         for (std::int64_t length = 1; length <= lengths.most; ++length) {
-            if (++steps_ > mostSteps || here.levels.empty()) {
-                return false;
-            }
             const std::int64_t highNext = std::min(
                 stretch.high, highAtEnd + oven_->coolMilliCPerMin * (lengths.most - length));
             Row next = reached_->after(
                 {stretch.low, stretch.high, highNext, stretch.off, preferred}, here, below_);
+            if (++steps_ > mostSteps || next.levels.empty()) {
+                return false;
+            }
             const bool stays = preferred.empty() && next == here;
             preferred.clear();
             here = std::move(next);

@@ -79,6 +79,16 @@ public:
     };
     [[nodiscard]] const std::vector<Column>& columns() const { return columns_; }
 
+    /// What a minute costs beside a change.
+    struct Prices
+    {
+        std::int64_t off = 0;
+        std::vector<std::int64_t> on; // by column; none: the same at each
+        std::int64_t cheapestOn = 0;
+        std::int64_t dearestOn = 0;
+    };
+    [[nodiscard]] Prices pricesOf(const AskedOfMinute& minute) const;
+
     /// Levels found so far: what has been spent.
     [[nodiscard]] std::int64_t work() const { return work_; }
 
@@ -89,17 +99,7 @@ public:
 private:
     using Level = std::int32_t;
     static constexpr int narrowColumns = 3; // degrees
-    /// What a minute costs beside a change, by column; none: the same at each.
-    struct Prices
-    {
-        std::int64_t off = 0;
-        std::vector<std::int64_t> on;
-        std::int64_t cheapestOn = 0;
-        std::int64_t dearestOn = 0;
-    };
-
     void choose(const std::vector<OvenStay>& stays, std::int64_t below);
-    [[nodiscard]] Prices pricesOf(const AskedOfMinute& minute) const;
     /// Of a row, by cost.
     class Places
     {

@@ -27,6 +27,9 @@ public:
     /// `open`: how long each stretch may be at all.
     SpanPlaces(const std::vector<OvenSpan>& spans, std::vector<StretchLengths> open);
 
+    SpanPlaces(const SpanPlaces&) = delete; // its places point into it
+    SpanPlaces& operator=(const SpanPlaces&) = delete;
+
     /// How long a stretch may be, of its own lengths, when so much has been walked before it.
     [[nodiscard]] StretchLengths lengthsForth(std::size_t stretch, const Lasted& lasted,
                                               StretchLengths own) const;

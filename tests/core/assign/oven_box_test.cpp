@@ -7,6 +7,7 @@
 #include "core/assign/box_widening.h"
 #include "core/assign/cheapest_program.h"
 #include "core/assign/oven_box.h"
+#include "core/assign/reached_walk.h"
 #include "tests/core/assign/small_ovens.h"
 
 namespace suppertide {
@@ -334,6 +335,24 @@ TEST(BoxWidening, LeavesABoxThatCostsLessAsItIs)
     ASSERT_LT(cost, below);
     const WidenedBox found = widenedBox(oven, style, box, {{1, 30}}, cost + 1);
     EXPECT_EQ(found.box.stretches, box.stretches);
+}
+
+/// So many degrees off, and each so dear, that there would be too many costs to tell apart.
+TEST(ReachedWalk, SaysNothingOfTooManyCosts)
+{
+    Random random(2);
+    const Oven oven = anyOven(random);
+    const OvenBox box{{{60'000, 95'000, false, {95}, 1, 1}}, {}};
+    const std::vector<StretchLengths> lengths = lengthsOf(box.stretches);
+    const auto isDone = [&](std::int64_t preferC) {
+        const OvenProgramStyle style{.onMinute = 1, .preferC = preferC};
+        const SettingLevels levels(oven, {}, style, plenty, 0);
+        const ReachedLevels reached(oven, style, levels);
+        const SpanPlaces places({}, lengths);
+        return ReachedWalk(oven, reached, places, box, lengths, plenty).isDone();
+    };
+    EXPECT_TRUE(isDone(1));
+    EXPECT_FALSE(isDone(100));
 }
 
 } // namespace suppertide
