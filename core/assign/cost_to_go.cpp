@@ -41,8 +41,8 @@ CostToGo::CostToGo(const Oven& oven, const std::vector<OvenStay>& stays, const O
             rowOf_[here] = rowOf_[here + 1];
             continue;
         }
-        size += row.levels.size();
-        if (row.levels.empty() || size > mostLevels) {
+        size += row.size();
+        if (row.isUnknown() || size > mostLevels) {
             rows_.clear();
             return;
         }

@@ -92,7 +92,7 @@ BoxCost leastCostInBox(const Oven& oven, const OvenProgramStyle& style, const Ov
     }
     const BoxPreferences preferences = preferencesOf(box.stretches);
     const std::vector<std::int64_t> settings =
-        SettingLevels::leastUpTo(oven, preferences.inOrder, style);
+        leastForSettings(oven, preferences.inOrder, style);
     const auto settingsUpTo = [&](std::size_t count) {
         return count == 0 ? 0 : settings[count - 1];
     };

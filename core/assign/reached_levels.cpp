@@ -84,7 +84,7 @@ ReachedLevels::ReachedLevels(const Oven& oven, const OvenProgramStyle& style,
     : needed_(&needed), oven_(oven), style_(style), columns_(needed.columns()),
       width_(columns_.size() + 1), never_(width_, never)
 {
-    for (const SettingLevels::Column& column : columns_) {
+    for (const SettingColumn& column : columns_) {
         hottestOf_.push_back(column.hottest * 1000);
     }
 }
@@ -236,17 +236,19 @@ bool ReachedLevels::isAny(const Row& row)
     return std::ranges::any_of(row.levels, [](Level level) { return level != never; });
 }
 
-bool ReachedLevels::meets(const Row& reached, const Row& needed, std::int64_t below) const
+bool ReachedLevels::meets(const Row& reached, const SettingLevels::Row& needed,
+                          std::int64_t below) const
 {
-    if (needed.levels.empty() || reached.levels.empty()) { // nothing is known
+    if (needed.isUnknown() || reached.levels.empty()) {
         return true;
     }
-    const std::int64_t last = std::min(endOf(needed) - 1, below - 1 - reached.first);
-    for (std::int64_t cost = needed.first; cost <= last; ++cost) {
-        const Level* need = at(needed, cost);
+    const std::int64_t last = std::min(needed.end() - 1, below - 1 - reached.first);
+    for (std::int64_t cost = needed.first(); cost <= last; ++cost) {
         const Level* have = at(reached, below - 1 - cost);
-        for (std::size_t i = 0; i < width_; ++i) {
-            if (have[i] != never && need[i] <= have[i]) {
+        for (std::size_t group = 0; group < needed.groups(); ++group) {
+            const Level hottest =
+                greatest(have + needed.beginOf(group), needed.endOf(group) - needed.beginOf(group));
+            if (hottest != never && needed.at(group, cost) <= hottest) {
                 return true;
             }
         }

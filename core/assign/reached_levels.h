@@ -24,7 +24,13 @@ class ReachedLevels
 public:
     /// Costs from `first` on; the last go for all above. Without any levels nothing is known: there
     /// would be too many.
-    using Row = SettingLevels::Row;
+    struct Row
+    {
+        std::int64_t first = 0;
+        std::vector<std::int32_t> levels; // by cost, then column
+
+        friend bool operator==(const Row&, const Row&) = default;
+    };
 
     /// Of the same oven, style and settings told apart; `needed` must outlive this.
     ReachedLevels(const Oven& oven, const OvenProgramStyle& style, const SettingLevels& needed);
@@ -42,7 +48,8 @@ public:
     /// Whether anything is reached.
     [[nodiscard]] static bool isAny(const Row& row);
     /// Whether some program that costs less than `below` leads to what is needed.
-    [[nodiscard]] bool meets(const Row& reached, const Row& needed, std::int64_t below) const;
+    [[nodiscard]] bool meets(const Row& reached, const SettingLevels::Row& needed,
+                             std::int64_t below) const;
 
     /// Levels found so far: what has been spent.
     [[nodiscard]] std::int64_t work() const { return work_; }
@@ -65,7 +72,7 @@ private:
     const SettingLevels* needed_;
     Oven oven_;
     OvenProgramStyle style_;
-    std::vector<SettingLevels::Column> columns_;
+    std::vector<SettingColumn> columns_;
     std::size_t width_;            // of a row, with that of no setting so far, the last
     std::vector<Level> hottestOf_; // by column
     std::vector<Level> never_;

@@ -16,7 +16,7 @@ namespace suppertide {
 class ReachedWalk
 {
 public:
-    using Row = SettingLevels::Row;
+    using Row = ReachedLevels::Row;
     using Paths = std::map<SpanPlaces::Lasted, Row>;
 
     /// What is not told apart: costs from `below` on. `open`: how long each stretch may become. All

@@ -11,13 +11,14 @@
 // one. Source: R. Bellman, Dynamic programming (1957).
 #pragma once
 
-#include <algorithm>
 #include <cstddef>
 #include <cstdint>
-#include <utility>
 #include <vector>
 
+#include "core/assign/level_lanes.h"
+#include "core/assign/level_row.h"
 #include "core/assign/oven_program.h"
+#include "core/assign/setting_columns.h"
 
 namespace suppertide {
 
@@ -34,7 +35,7 @@ struct AskedOfMinute
 class SettingLevels
 {
 public:
-    static constexpr std::int32_t unbounded = 1'000'000'000;
+    static constexpr std::int32_t unbounded = LevelRow::unbounded;
 
     /// Whether the oven's temperatures are such that levels can be kept of all.
     [[nodiscard]] static bool suits(const Oven& oven);
@@ -44,15 +45,8 @@ public:
     SettingLevels(const Oven& oven, const std::vector<OvenStay>& stays,
                   const OvenProgramStyle& style, std::int64_t below, std::int64_t heating);
 
-    /// Costs from `first` on; the last go for all above, as far as these matter. Without any levels
-    /// nothing is known: there would be too many.
-    struct Row
-    {
-        std::int64_t first = 0;
-        std::vector<std::int32_t> levels; // a column for each setting, and one for none so far
-
-        friend bool operator==(const Row&, const Row&) = default;
-    };
+    /// Unknown: there would be too many costs to tell apart.
+    using Row = LevelRow;
     /// When the last stay has ended.
     [[nodiscard]] Row atEnd(std::int64_t low) const;
     /// Costs to come from `below` on do not matter.
@@ -71,13 +65,8 @@ public:
     [[nodiscard]] std::int64_t least(const Row& row, std::int64_t milliC) const;
     static constexpr std::int64_t plenty = std::int64_t{1} << 50;
 
-    /// Settings that are not told apart, rising.
-    struct Column
-    {
-        int coolest = 0;
-        int hottest = 0;
-    };
-    [[nodiscard]] const std::vector<Column>& columns() const { return columns_; }
+    /// By column of a row; it has one more, for none so far.
+    [[nodiscard]] const std::vector<SettingColumn>& columns() const { return columns_; }
 
     /// What a minute costs beside a change.
     struct Prices
@@ -89,42 +78,27 @@ public:
     };
     [[nodiscard]] Prices pricesOf(const AskedOfMinute& minute) const;
 
-    /// Levels found so far: what has been spent.
+    /// Levels found so far, and what it takes to begin a row in as many: what has been spent.
     [[nodiscard]] std::int64_t work() const { return work_; }
 
-    /// What stays prefer, and changes, cost at least up to the beginning of each, in order of time.
-    [[nodiscard]] static std::vector<std::int64_t>
-    leastUpTo(const Oven& oven, const std::vector<int>& preferred, const OvenProgramStyle& style);
-
 private:
-    using Level = std::int32_t;
-    static constexpr int narrowColumns = 3; // degrees
-    void choose(const std::vector<OvenStay>& stays, std::int64_t below);
-    /// Of a row, by cost.
-    class Places
+    using Level = LevelRow::Level;
+    /// Columns for which a minute is the same.
+    struct Part
     {
-    public:
-        Places(const SettingLevels& levels, const Row& row);
-        [[nodiscard]] std::int64_t end() const { return end_; }
-        [[nodiscard]] const Level* at(std::int64_t cost) const
-        {
-            return cost < first_ ? never_ : levels_ + (std::min(cost, end_ - 1) - first_) * width_;
-        }
-
-    private:
-        std::int64_t first_;
-        std::int64_t end_;
-        std::int64_t width_;
-        const Level* never_;
-        const Level* levels_;
+        std::size_t group = 0;  // of the row after
+        std::size_t end = 0;    // the column after
+        std::int64_t price = 0; // of being on; from `plenty` on: cannot be
     };
-    void block(const AskedOfMinute& asked) const;
-    [[nodiscard]] const Level* neededOn(const Places& next, const Prices& prices,
-                                        std::int64_t cost) const;
-    [[nodiscard]] std::int64_t endOf(const Row& row) const
-    {
-        return row.first + static_cast<std::int64_t>(row.levels.size() / width_);
-    }
+    class Spread;
+    void divide(const AskedOfMinute& minute, const Prices& prices, const Row& after,
+                std::int64_t below) const;
+    void divideByHeat(const Row& after, std::size_t group, std::size_t end, Level ceiling) const;
+    [[nodiscard]] std::size_t blockedFrom(const AskedOfMinute& minute) const;
+    void readNext(const Row& after, const Prices& prices, std::size_t lanes) const;
+    std::size_t lookThrough(const LevelsAsked& minute, std::size_t costs) const;
+    [[nodiscard]] Row rowFrom(std::int64_t first, std::size_t costs, Level low) const;
+    [[nodiscard]] Row rowOf(std::int64_t cost, Level level) const;
     [[nodiscard]] std::int64_t find(const Row& row, std::int64_t milliC, std::size_t from,
                                     std::size_t to) const;
     [[nodiscard]] std::size_t columnOf(int setting) const;
@@ -133,16 +107,20 @@ private:
     OvenProgramStyle style_;
     Level coldest_;
     Level hottest_;
-    std::vector<Column> columns_;  // rising
-    std::size_t width_ = 1;        // of a row, with that of no setting so far, the last
+    std::vector<SettingColumn> columns_;
     std::vector<Level> hottestOf_; // by column
-    std::vector<Level> never_;
     mutable std::int64_t work_ = 0;
-    // Room for rows, so that none is asked for each time.
-    mutable std::vector<Level> on_;
-    mutable std::vector<Level> found_;
-    mutable std::vector<Level> any_; // by cost from the first on, at any setting, changes apart
-    mutable std::vector<Level> blocked_;
+    // Room, so that none is asked for each time.
+    mutable std::vector<Part> parts_;
+    mutable std::vector<LevelsNext> next_; // by part
+    mutable std::vector<LevelsNext> none_; // for none so far
+    mutable std::vector<Level> spread_;
+    mutable std::vector<std::size_t> splits_;
+    mutable std::vector<Level> best_; // by cost
+    mutable std::vector<Level> changed_;
+    mutable std::vector<Level> worst_;
+    mutable std::vector<Level> found_; // by part, and for none so far; then cost
+    mutable std::vector<Row::Group> groups_;
 };
 
 } // namespace suppertide
