@@ -1,6 +1,7 @@
 #include "core/assign/level_lanes.h"
 
 #include <algorithm>
+#include <array>
 
 #include "core/assign/wide.h"
 
@@ -10,6 +11,7 @@ namespace {
 
 using Level = LevelRow::Level;
 constexpr Level unbounded = LevelRow::unbounded;
+constexpr Level never = -LevelRow::unbounded;
 constexpr std::size_t lane = LevelRow::lane;
 
 } // namespace
@@ -63,6 +65,51 @@ SUPPERTIDE_WIDE void willDo(const LevelsAsked& asked, const std::vector<LevelsNe
             }
         }
         found += stride;
+    }
+}
+
+SUPPERTIDE_WIDE void leadFrom(const LevelsAllowed& allowed, const std::vector<LevelsBefore>& from,
+                              std::size_t width, const Level* hottest, const Level* blocked,
+                              Level* found, Level* best)
+{
+    const LevelsAllowed minute = allowed;
+    for (const LevelsBefore& before : from) {
+        std::array<Level, lane> greatest{};
+        greatest.fill(never);
+        for (std::size_t l = 0; l < width; l += lane) {
+            const Level* __restrict off = before.off + l;
+            const Level* __restrict on = before.on + l;
+            const Level* __restrict cap = hottest + l;
+            const Level* __restrict most = blocked + l;
+            Level* __restrict here = found + l;
+            for (std::size_t k = 0; k < lane; ++k) {
+                const Level level = std::max(on[k], before.afterChange);
+                const Level heated =
+                    std::max(std::min(level + minute.heats, cap[k]), level - minute.cools);
+                const Level ifOn = level == never ? never : std::min(heated, most[k]);
+                const Level cooled =
+                    off[k] == never ? never : std::max(off[k] - minute.cools, minute.ambient);
+                const Level both = std::min(std::max(ifOn, cooled), minute.high);
+                const Level reached = both < minute.low ? never : both;
+                here[k] = reached;
+                greatest[k] = std::max(greatest[k], reached);
+            }
+        }
+        *best++ = *std::ranges::max_element(greatest);
+        found += width;
+    }
+}
+
+SUPPERTIDE_WIDE void greatestOf(const Level* rows, std::size_t count, std::size_t width,
+                                const Level* most, Level* greatest)
+{
+    for (std::size_t row = 0; row < count; ++row) {
+        Level found = never;
+        for (std::size_t i = 0; i < width; ++i) {
+            found = std::max(found, std::min(rows[i], most[i]));
+        }
+        greatest[row] = found;
+        rows += width;
     }
 }
 

@@ -3,14 +3,14 @@
 #include <algorithm>
 #include <cstdlib>
 
-#include "core/assign/wide.h"
+#include "core/assign/level_lanes.h"
 
 namespace suppertide {
 
 namespace {
 
 constexpr std::int64_t mostCosts = 3'000; // of a row
-constexpr std::int32_t nothing = -SettingLevels::unbounded;
+constexpr std::size_t lane = LevelRow::lane;
 
 std::int32_t clamped(std::int64_t milliC)
 {
@@ -18,81 +18,24 @@ std::int32_t clamped(std::int64_t milliC)
         std::clamp<std::int64_t>(milliC, -SettingLevels::unbounded, SettingLevels::unbounded));
 }
 
-/// What a minute allows, whatever the setting; levels.
-struct Allowed
-{
-    std::int32_t low = 0; // as it ends
-    std::int32_t high = 0;
-    std::int32_t heats = 0;
-    std::int32_t cools = 0;
-    std::int32_t ambient = 0;
-};
-
-inline std::int32_t cooled(const Allowed& minute, std::int32_t from)
-{
-    return from == nothing ? nothing : std::max(from - minute.cools, minute.ambient);
-}
-
-inline std::int32_t within(const Allowed& minute, std::int32_t level)
-{
-    const std::int32_t here = std::min(level, minute.high);
-    return here < minute.low ? nothing : here;
-}
-
-SUPPERTIDE_WIDE std::int32_t greatest(const std::int32_t* levels, std::size_t count)
-{
-    std::int32_t best = nothing;
-    for (std::size_t i = 0; i < count; ++i) {
-        best = std::max(best, levels[i]);
-    }
-    return best;
-}
-
-/// From what has been reached, by column: if the minute is off, and if it is on.
-struct Reached
-{
-    const std::int32_t* off = nullptr;
-    const std::int32_t* on = nullptr;
-    std::int32_t onAfterChange = 0; // at any
-    const std::int32_t* hottest = nullptr;
-    const std::int32_t* blocked = nullptr; // no higher when on
-};
-
-/// The greatest temperatures that a minute leads to with each setting the last in force; and the
-/// greatest of them.
-SUPPERTIDE_WIDE std::int32_t leadsTo(const Allowed& allowed, const Reached& reached,
-                                     std::size_t count, std::int32_t* __restrict here)
-{
-    const Allowed minute = allowed;
-    const Reached from = reached;
-    std::int32_t best = nothing;
-    for (std::size_t i = 0; i < count; ++i) {
-        const std::int32_t level = std::max(from.on[i], from.onAfterChange);
-        const std::int32_t heated =
-            std::max(std::min(level + minute.heats, from.hottest[i]), level - minute.cools);
-        const std::int32_t on = level == nothing ? nothing : std::min(heated, from.blocked[i]);
-        here[i] = within(minute, std::max(on, cooled(minute, from.off[i])));
-        best = std::max(best, here[i]);
-    }
-    return best;
-}
-
 } // namespace
 
 ReachedLevels::ReachedLevels(const Oven& oven, const OvenProgramStyle& style,
                              const SettingLevels& needed)
     : needed_(&needed), oven_(oven), style_(style), columns_(needed.columns()),
-      width_(columns_.size() + 1), never_(width_, never)
+      width_((columns_.size() / lane + 1) * lane), never_(width_, never), none_(width_, never)
 {
+    std::fill_n(none_.begin(), columns_.size(), SettingLevels::unbounded);
     for (const SettingColumn& column : columns_) {
         hottestOf_.push_back(column.hottest * 1000);
     }
+    hottestOf_.resize(width_, never);
 }
 
 ReachedLevels::Row ReachedLevels::atStart() const
 {
     Row row{0, never_};
-    row.levels.back() = oven_.startC * 1000;
+    row.levels[columns_.size()] = oven_.startC * 1000;
     return row;
 }
 
@@ -105,24 +48,16 @@ const ReachedLevels::Level* ReachedLevels::at(const Row& row, std::int64_t cost)
     return row.levels.data() + place * static_cast<std::int64_t>(width_);
 }
 
-/// Settings at which a minute on leads too far up.
+/// Settings at which a minute on leads too far up; and none so far, as it stays so only if off.
 void ReachedLevels::block(const AskedOfMinute& minute) const
 {
     const bool risesTooFar = minute.low + oven_.heatMilliCPerMin > minute.highNext;
-    blocked_.assign(columns_.size(), SettingLevels::unbounded);
+    blocked_ = none_;
     for (std::size_t i = 0; i < columns_.size(); ++i) {
         if (minute.off ||
             (risesTooFar && std::int64_t{columns_[i].coolest} * 1000 > minute.highNext)) {
             blocked_[i] = never;
         }
-    }
-}
-
-void ReachedLevels::notePaid(const Row& before) const
-{
-    any_.clear();
-    for (std::int64_t cost = before.first; cost < endOf(before); ++cost) {
-        any_.push_back(greatest(at(before, cost), columns_.size()));
     }
 }
 
@@ -134,17 +69,39 @@ ReachedLevels::Level ReachedLevels::afterChange(const Row& before, std::int64_t 
     return std::max(at(before, cost)[columns_.size()], changed);
 }
 
-/// What a minute on at each setting, at a cost as it ends, goes out from.
-const ReachedLevels::Level* ReachedLevels::fromOn(const Row& before,
-                                                  const SettingLevels::Prices& prices,
-                                                  std::int64_t cost) const
+/// What a minute goes out from, by cost as it ends.
+void ReachedLevels::readFrom(const Row& before, const SettingLevels::Prices& prices,
+                             std::int64_t first, std::int64_t end) const
 {
-    from_.resize(width_);
+    any_.resize(before.levels.size() / width_);
+    greatestOf(before.levels.data(), any_.size(), width_, none_.data(), any_.data());
+    const bool isPriced = !prices.on.empty();
+    priced_.clear();
+    priced_.reserve(isPriced ? static_cast<std::size_t>(end - first) * width_ : 0);
+    from_.clear();
+    for (std::int64_t cost = first; cost < end; ++cost) {
+        const Level* off = at(before, cost - prices.off);
+        const std::int64_t paid = cost - style_.onMinute;
+        if (isPriced) {
+            from_.push_back({off, pricedFrom(before, prices, cost), never});
+        } else {
+            from_.push_back({off, at(before, paid), afterChange(before, paid)});
+        }
+    }
+}
+
+/// If it is on, by column.
+const ReachedLevels::Level* ReachedLevels::pricedFrom(const Row& before,
+                                                      const SettingLevels::Prices& prices,
+                                                      std::int64_t cost) const
+{
+    const std::size_t place = priced_.size();
+    priced_.resize(place + width_, never);
     for (std::size_t i = 0; i < columns_.size(); ++i) {
         const std::int64_t paid = cost - prices.on[i];
-        from_[i] = std::max(at(before, paid)[i], afterChange(before, paid));
+        priced_[place + i] = std::max(at(before, paid)[i], afterChange(before, paid));
     }
-    return from_.data();
+    return &priced_[place];
 }
 
 ReachedLevels::Row ReachedLevels::after(const AskedOfMinute& minute, const Row& before,
@@ -154,48 +111,40 @@ ReachedLevels::Row ReachedLevels::after(const AskedOfMinute& minute, const Row& 
         return {};
     }
     const SettingLevels::Prices prices = needed_->pricesOf(minute);
-    block(minute);
-    notePaid(before);
-    const Allowed allowed{clamped(minute.low), clamped(minute.highNext),
-                          static_cast<Level>(oven_.heatMilliCPerMin),
-                          static_cast<Level>(oven_.coolMilliCPerMin), oven_.ambientC * 1000};
-    const std::size_t count = columns_.size();
     const std::int64_t first = before.first + std::min(prices.off, prices.cheapestOn);
     const std::int64_t end =
         std::min(below, endOf(before) + std::max(prices.off, prices.dearestOn + style_.change));
     if (end - first > mostCosts) {
         return {};
     }
-    Row result{below, {}};
-    std::size_t size = 0; // found so far
-    for (std::int64_t cost = first; cost < end; ++cost) {
-        if (found_.size() < size + width_) {
-            found_.resize(2 * (size + width_));
-        }
-        Level* here = &found_[size];
-        const Level* off = at(before, cost - prices.off);
-        const bool isPriced = !prices.on.empty();
-        const std::int64_t paid = cost - style_.onMinute;
-        const Reached reached{off, isPriced ? fromOn(before, prices, cost) : at(before, paid),
-                              isPriced ? never : afterChange(before, paid), hottestOf_.data(),
-                              blocked_.data()};
-        const Level best = leadsTo(allowed, reached, count, here);
-        here[count] = within(allowed, cooled(allowed, off[count]));
-        if (std::max(best, here[count]) == never && size == 0) {
-            continue;
-        }
-        size += width_;
-        result.first = std::min(result.first, cost);
+    Row result{below, never_};
+    if (end <= first) {
+        return result;
     }
-    while (size > width_ &&
-           std::equal(&found_[size - width_], &found_[size - 1] + 1, &found_[size - 2 * width_])) {
-        size -= width_; // more does no more
+    block(minute);
+    readFrom(before, prices, first, end);
+    const std::size_t costs = from_.size();
+    found_.resize(std::max(found_.size(), costs * width_));
+    best_.resize(costs);
+    leadFrom({clamped(minute.low), clamped(minute.highNext),
+              static_cast<Level>(oven_.heatMilliCPerMin),
+              static_cast<Level>(oven_.coolMilliCPerMin), oven_.ambientC * 1000},
+             from_, width_, hottestOf_.data(), blocked_.data(), found_.data(), best_.data());
+    work_ += static_cast<std::int64_t>(costs * width_);
+    const auto any = std::ranges::find_if(best_, [](Level level) { return level != never; });
+    if (any == best_.end()) {
+        return result;
     }
-    result.levels.assign(found_.begin(), found_.begin() + static_cast<std::ptrdiff_t>(size));
-    if (result.levels.empty()) {
-        result.levels = never_;
+    const auto begin = static_cast<std::size_t>(any - best_.begin());
+    std::size_t last = costs - 1;
+    const auto rowAt = [&](std::size_t cost) {
+        return found_.begin() + static_cast<std::ptrdiff_t>(cost * width_);
+    };
+    while (last > begin && std::equal(rowAt(last), rowAt(last + 1), rowAt(last - 1))) {
+        --last; // more does no more
     }
-    work_ += static_cast<std::int64_t>(result.levels.size());
+    result.first = first + static_cast<std::int64_t>(begin);
+    result.levels.assign(rowAt(begin), rowAt(last + 1));
     return result;
 }
 
@@ -247,7 +196,7 @@ bool ReachedLevels::meets(const Row& reached, const SettingLevels::Row& needed,
         const Level* have = at(reached, below - 1 - cost);
         for (std::size_t group = 0; group < needed.groups(); ++group) {
             const Level hottest =
-                greatest(have + needed.beginOf(group), needed.endOf(group) - needed.beginOf(group));
+                *std::max_element(have + needed.beginOf(group), have + needed.endOf(group));
             if (hottest != never && needed.at(group, cost) <= hottest) {
                 return true;
             }

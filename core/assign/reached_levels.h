@@ -15,6 +15,7 @@
 #include <cstdint>
 #include <vector>
 
+#include "core/assign/level_lanes.h"
 #include "core/assign/setting_levels.h"
 
 namespace suppertide {
@@ -27,7 +28,7 @@ public:
     struct Row
     {
         std::int64_t first = 0;
-        std::vector<std::int32_t> levels; // by cost, then column
+        std::vector<LevelRow::Level> levels; // by cost, then column
 
         friend bool operator==(const Row&, const Row&) = default;
     };
@@ -55,14 +56,15 @@ public:
     [[nodiscard]] std::int64_t work() const { return work_; }
 
 private:
-    using Level = std::int32_t;
+    using Level = LevelRow::Level;
     static constexpr Level never = -SettingLevels::unbounded;
 
     void block(const AskedOfMinute& minute) const;
-    void notePaid(const Row& before) const;
     [[nodiscard]] Level afterChange(const Row& before, std::int64_t cost) const;
-    [[nodiscard]] const Level* fromOn(const Row& before, const SettingLevels::Prices& prices,
-                                      std::int64_t cost) const;
+    void readFrom(const Row& before, const SettingLevels::Prices& prices, std::int64_t first,
+                  std::int64_t end) const;
+    [[nodiscard]] const Level* pricedFrom(const Row& before, const SettingLevels::Prices& prices,
+                                          std::int64_t cost) const;
     [[nodiscard]] std::int64_t endOf(const Row& row) const
     {
         return row.first + static_cast<std::int64_t>(row.levels.size() / width_);
@@ -73,14 +75,17 @@ private:
     Oven oven_;
     OvenProgramStyle style_;
     std::vector<SettingColumn> columns_;
-    std::size_t width_;            // of a row, with that of no setting so far, the last
-    std::vector<Level> hottestOf_; // by column
+    std::size_t width_; // of a row, with that of no setting so far, in whole lanes
     std::vector<Level> never_;
+    std::vector<Level> none_;      // that of no setting so far can have no more while on
+    std::vector<Level> hottestOf_; // by column
     mutable std::int64_t work_ = 0;
     // Room for rows, so that none is asked for each time.
-    mutable std::vector<Level> found_;
     mutable std::vector<Level> any_; // of the row before, by cost: at any setting
-    mutable std::vector<Level> from_;
+    mutable std::vector<Level> priced_;
+    mutable std::vector<LevelsBefore> from_; // by cost
+    mutable std::vector<Level> found_;
+    mutable std::vector<Level> best_;
     mutable std::vector<Level> blocked_;
 };
 
