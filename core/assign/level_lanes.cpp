@@ -9,10 +9,10 @@ namespace suppertide {
 
 namespace {
 
-using Level = LevelRow::Level;
-constexpr Level unbounded = LevelRow::unbounded;
-constexpr Level never = -LevelRow::unbounded;
-constexpr std::size_t lane = LevelRow::lane;
+using Level = LevelLanes::Level;
+constexpr Level unbounded = LevelLanes::unbounded;
+constexpr Level never = -LevelLanes::unbounded;
+constexpr std::size_t lane = LevelLanes::lane;
 
 } // namespace
 
@@ -30,6 +30,8 @@ SUPPERTIDE_WIDE void leadTo(const LevelsAsked& asked, const std::vector<LevelsNe
             const Level* __restrict on = part.on.at(l);
             Level* __restrict here = found + l * lane;
             Level* __restrict any = best + l * lane;
+#pragma GCC ivdep
+#pragma GCC unroll 1
             for (std::size_t k = 0; k < lane; ++k) {
                 const Level level = on[k] > hottest ? on[k] + minute.cools : on[k] - minute.heats;
                 const Level lead = on[k] > minute.ceiling ? unbounded : level;
@@ -53,6 +55,8 @@ SUPPERTIDE_WIDE void willDo(const LevelsAsked& asked, const std::vector<LevelsNe
             const Level* __restrict change = changed + l * lane;
             Level* __restrict here = found + l * lane;
             Level* __restrict highest = worst + l * lane;
+#pragma GCC ivdep
+#pragma GCC unroll 1
             for (std::size_t k = 0; k < lane; ++k) {
                 const Level cooled = off[k] > minute.ambient ? off[k] + minute.cools : -unbounded;
                 const Level ifOff = off[k] > minute.ceiling ? unbounded : cooled;
@@ -82,6 +86,8 @@ SUPPERTIDE_WIDE void leadFrom(const LevelsAllowed& allowed, const std::vector<Le
             const Level* __restrict cap = hottest + l;
             const Level* __restrict most = blocked + l;
             Level* __restrict here = found + l;
+#pragma GCC ivdep
+#pragma GCC unroll 1
             for (std::size_t k = 0; k < lane; ++k) {
                 const Level level = std::max(on[k], before.afterChange);
                 const Level heated =
@@ -110,6 +116,70 @@ SUPPERTIDE_WIDE void greatestOf(const Level* rows, std::size_t count, std::size_
         }
         greatest[row] = found;
         rows += width;
+    }
+}
+
+SUPPERTIDE_WIDE void lowerOf(const LevelLanes& one, const LevelLanes& two, std::size_t lanes,
+                             Level* lower)
+{
+    for (std::size_t l = 0; l < lanes; ++l) {
+        const Level* __restrict a = one.at(l);
+        const Level* __restrict b = two.at(l);
+        Level* __restrict here = lower + l * lane;
+#pragma GCC ivdep
+#pragma GCC unroll 1
+        for (std::size_t k = 0; k < lane; ++k) {
+            here[k] = std::min(a[k], b[k]);
+        }
+    }
+}
+
+SUPPERTIDE_WIDE void findDifferent(const Level* rows, std::size_t number, std::size_t stride,
+                                   std::size_t count, std::vector<std::size_t>& found)
+{
+    const auto end = static_cast<Level>(count);
+    found.assign(1, 0);
+    for (std::size_t i = 1; i < number; ++i) {
+        Level differs = 0;
+        Level place = 0;
+        for (std::size_t l = 0; l < LevelLanes::countFor(count); ++l) {
+            const Level* __restrict a = rows + i * stride + l * lane;
+            const Level* __restrict b = a - stride;
+#pragma GCC ivdep
+#pragma GCC unroll 1
+            for (std::size_t k = 0; k < lane; ++k) {
+                const Level here = a[k] ^ b[k];
+                differs |= place + static_cast<Level>(k) < end ? here : 0;
+            }
+            place += static_cast<Level>(lane);
+        }
+        if (differs != 0) {
+            found.push_back(i);
+        }
+    }
+}
+
+SUPPERTIDE_WIDE void copyPadded(const Level* levels, std::size_t count, std::size_t lanes,
+                                Level* to)
+{
+    const auto end = static_cast<Level>(count);
+    const Level last = levels[count - 1];
+#pragma GCC ivdep
+#pragma GCC unroll 1
+    for (std::size_t k = 0; k < lane; ++k) {
+        to[k] = unbounded;
+    }
+    Level place = 0;
+    for (std::size_t l = 0; l < lanes; ++l) {
+        const Level* __restrict from = levels + std::min(l * lane, count);
+        Level* __restrict here = to + (l + 1) * lane;
+#pragma GCC ivdep
+#pragma GCC unroll 1
+        for (std::size_t k = 0; k < lane; ++k) {
+            const Level level = from[k];
+            here[k] = place + static_cast<Level>(k) < end ? level : last;
+        }
+        place += static_cast<Level>(lane);
     }
 }
 

@@ -2,24 +2,19 @@
 
 namespace suppertide {
 
-LevelRow::LevelRow(std::int64_t first, std::size_t costs, std::vector<Group>& groups)
+LevelRow::LevelRow(std::int64_t first, std::size_t costs, const std::vector<std::size_t>& ends,
+                   const Level* levels, std::size_t stride)
     : first_(first), costs_(costs)
 {
-    for (const Group& group : groups) {
-        const bool isNone = &group == &groups.back();
-        if (groups_ > 0 && !isNone &&
-            std::equal(group.levels, group.levels + costs, groups[groups_ - 1].levels)) {
-            groups[groups_ - 1].end = group.end;
-        } else {
-            groups[groups_++] = group;
-        }
-    }
-    levels_.assign(placeOf(groups_) - lane, unbounded);
+    thread_local std::vector<std::size_t> kept;
+    findDifferent(levels, ends.size() - 1, stride, costs, kept);
+    kept.push_back(ends.size() - 1); // none so far
+    groups_ = kept.size();
+    levels_.resize(placeOf(groups_) - lane);
     for (std::size_t i = 0; i < groups_; ++i) {
-        levels_[i] = static_cast<Level>(groups[i].end);
-        Level* place = levels_.data() + placeOf(i);
-        std::copy_n(groups[i].levels, costs, place);
-        std::fill(place + costs, place + lanes() * lane, groups[i].levels[costs - 1]);
+        const std::size_t last = i + 1 < groups_ ? kept[i + 1] - 1 : kept[i];
+        levels_[i] = static_cast<Level>(ends[last]);
+        copyPadded(levels + kept[i] * stride, costs, lanes(), levels_.data() + placeOf(i) - lane);
     }
 }
 
@@ -40,23 +35,33 @@ LevelRow LevelRow::lower(const LevelRow& one, const LevelRow& two)
         return {};
     }
     const std::int64_t first = std::min(one.first_, two.first_);
-    const std::int64_t end = std::max(one.end(), two.end());
-    const auto costs = static_cast<std::size_t>(end - first);
-    std::vector<Level> levels((one.groups_ + two.groups_) * costs);
-    std::vector<Group> groups;
-    Level* place = levels.data();
+    const auto costs = static_cast<std::size_t>(std::max(one.end(), two.end()) - first);
+    const auto later = static_cast<std::size_t>(std::max(one.first_, two.first_) - first);
+    const std::size_t stride = LevelLanes::countFor(costs) * lane;
+    std::vector<Level> levels((one.groups_ + two.groups_) * stride + lane);
+    std::vector<std::size_t> ends;
+    const auto isAt = [&](std::size_t i, std::size_t j) {
+        Level* place = levels.data() + ends.size() * stride;
+        if (later <= lane) {
+            lowerOf(one.lanesOf(i, static_cast<std::size_t>(one.first_ - first)),
+                    two.lanesOf(j, static_cast<std::size_t>(two.first_ - first)), stride / lane,
+                    place);
+        }
+        for (std::size_t k = 0; k < costs && later > lane; ++k) {
+            const std::int64_t cost = first + static_cast<std::int64_t>(k);
+            place[k] = std::min(one.at(i, cost), two.at(j, cost));
+        }
+    };
     std::size_t i = 0;
     std::size_t j = 0;
     while (i < one.groups_ && j < two.groups_) {
-        groups.push_back({std::min(one.endOf(i), two.endOf(j)), place});
-        for (std::int64_t cost = first; cost < end; ++cost) {
-            *place++ = std::min(one.at(i, cost), two.at(j, cost));
-        }
-        const std::size_t last = groups.back().end;
+        isAt(i, j);
+        const std::size_t last = std::min(one.endOf(i), two.endOf(j));
+        ends.push_back(last);
         i += one.endOf(i) == last ? std::size_t{1} : 0;
         j += two.endOf(j) == last ? std::size_t{1} : 0;
     }
-    return {first, costs, groups};
+    return {first, costs, ends, levels.data(), stride};
 }
 
 } // namespace suppertide

@@ -28,7 +28,7 @@ public:
     struct Row
     {
         std::int64_t first = 0;
-        std::vector<LevelRow::Level> levels; // by cost, then column
+        std::vector<LevelLanes::Level> levels; // by cost, then column
 
         friend bool operator==(const Row&, const Row&) = default;
     };
@@ -56,7 +56,7 @@ public:
     [[nodiscard]] std::int64_t work() const { return work_; }
 
 private:
-    using Level = LevelRow::Level;
+    using Level = LevelLanes::Level;
     static constexpr Level never = -SettingLevels::unbounded;
 
     void block(const AskedOfMinute& minute) const;

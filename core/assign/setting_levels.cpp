@@ -79,8 +79,8 @@ SettingLevels::Row SettingLevels::atEnd(std::int64_t low) const
 /// The same for all, from a cost on.
 SettingLevels::Row SettingLevels::rowOf(std::int64_t cost, Level level) const
 {
-    std::vector<Row::Group> groups{{columns_.size(), &level}, {columns_.size() + 1, &level}};
-    return {cost, 1, groups};
+    const std::vector<Level> levels(3 * lane, level);
+    return {cost, 1, {columns_.size(), columns_.size() + 1}, levels.data(), lane};
 }
 
 /// Settings at which a minute on leads too far up.
@@ -105,14 +105,15 @@ void SettingLevels::divideByHeat(const Row& after, std::size_t group, std::size_
 {
     const std::size_t begin = parts_.empty() ? 0 : parts_.back().end;
     const Level* levels = after.levelsOf(group);
+    const Level most = std::min(ceiling, hottestOf_[end - 1]);
+    const Level* from = std::partition_point(levels, levels + after.costs(),
+                                             [&](Level level) { return level > most; });
     splits_.clear();
-    for (std::size_t k = 0; k < after.costs() && levels[k] > hottestOf_[begin]; ++k) {
-        if (levels[k] <= ceiling && levels[k] <= hottestOf_[end - 1]) {
-            const auto heats =
-                std::lower_bound(hottestOf_.begin() + static_cast<std::ptrdiff_t>(begin),
-                                 hottestOf_.begin() + static_cast<std::ptrdiff_t>(end), levels[k]);
-            splits_.push_back(static_cast<std::size_t>(heats - hottestOf_.begin()));
-        }
+    for (; from != levels + after.costs() && *from > hottestOf_[begin]; ++from) {
+        const auto heats =
+            std::lower_bound(hottestOf_.begin() + static_cast<std::ptrdiff_t>(begin),
+                             hottestOf_.begin() + static_cast<std::ptrdiff_t>(end), *from);
+        splits_.push_back(static_cast<std::size_t>(heats - hottestOf_.begin()));
     }
     while (!splits_.empty()) { // a dearer one is lower
         if (parts_.empty() || parts_.back().end < splits_.back()) {
@@ -160,10 +161,10 @@ public:
     }
     [[nodiscard]] LevelLanes of(std::size_t group, std::int64_t back)
     {
-        const Level* levels = after_.levelsOf(group);
         if (back <= static_cast<std::int64_t>(lane)) {
-            return {levels - back, after_.lanes(), levels + (after_.lanes() - 1) * lane};
+            return after_.lanesOf(group, static_cast<std::size_t>(back));
         }
+        const Level* levels = after_.levelsOf(group);
         Level* place = room_.data() + used_;
         used_ += lanes_ * lane;
         const std::size_t count = lanes_ * lane;
@@ -205,8 +206,8 @@ void SettingLevels::readNext(const Row& after, const Prices& prices, std::size_t
 /// change more.
 std::size_t SettingLevels::lookThrough(const LevelsAsked& minute, std::size_t costs) const
 {
-    const std::size_t stride = Row::lanesFor(costs) * lane;
-    found_.resize(std::max(found_.size(), (parts_.size() + 1) * stride));
+    const std::size_t stride = LevelLanes::countFor(costs) * lane;
+    found_.resize(std::max(found_.size(), (parts_.size() + 1) * stride + lane));
     best_.resize(stride);
     changed_.resize(stride);
     worst_.resize(stride);
@@ -221,7 +222,7 @@ std::size_t SettingLevels::lookThrough(const LevelsAsked& minute, std::size_t co
     std::copy_n(best_.begin(), stride - late, changed_.begin() + static_cast<std::ptrdiff_t>(late));
     Level* none = &found_[parts_.size() * stride];
     std::copy(best_.begin(), best_.end(), none); // the first setting is no change
-    const std::size_t lanes = Row::lanesFor(costs);
+    const std::size_t lanes = LevelLanes::countFor(costs);
     willDo(minute, none_, lanes, stride, best_.data(), none, worst_.data());
     willDo(minute, next_, lanes, stride, changed_.data(), found_.data(), worst_.data());
     return costs;
@@ -258,12 +259,13 @@ SettingLevels::Row SettingLevels::rowFrom(std::int64_t first, std::size_t costs,
     if (end > mostCosts) {
         return {};
     }
-    groups_.clear();
-    for (std::size_t p = 0; p <= parts_.size(); ++p) {
-        groups_.push_back(
-            {p < parts_.size() ? parts_[p].end : columns_.size() + 1, &found_[p * stride + begin]});
+    ends_.clear();
+    for (const Part& part : parts_) {
+        ends_.push_back(part.end);
     }
-    return {first + static_cast<std::int64_t>(begin), end - begin, groups_};
+    ends_.push_back(columns_.size() + 1);
+    return {first + static_cast<std::int64_t>(begin), end - begin, ends_, found_.data() + begin,
+            stride};
 }
 
 SettingLevels::Row SettingLevels::before(const AskedOfMinute& asked, const Row& after,
@@ -289,7 +291,7 @@ SettingLevels::Row SettingLevels::before(const AskedOfMinute& asked, const Row& 
                              milli(oven_.ambientC),
                              coldest_};
     const std::size_t all = std::min(static_cast<std::size_t>(end - first), mostCosts + 1);
-    readNext(after, prices, Row::lanesFor(all));
+    readNext(after, prices, LevelLanes::countFor(all));
     const std::size_t costs = lookThrough(minute, all);
     work_ += static_cast<std::int64_t>(parts_.size() * costs) + workOfRow;
     return rowFrom(first, costs, minute.low);

@@ -120,7 +120,7 @@ private:
     mutable std::vector<Level> changed_;
     mutable std::vector<Level> worst_;
     mutable std::vector<Level> found_; // by part, and for none so far; then cost
-    mutable std::vector<Row::Group> groups_;
+    mutable std::vector<std::size_t> ends_;
 };
 
 } // namespace suppertide
