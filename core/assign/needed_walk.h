@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cstdint>
+#include <functional>
 #include <utility>
 #include <vector>
 
@@ -38,7 +39,8 @@ public:
         return {levels_->atEnd(last.low), last.high};
     }
     /// Tells of each length that the stretch may have, and of the moment at its beginning then,
-    /// until it is told to stop (false). Costs to come from `room` on do not matter. `eachCounts`:
+    /// until it is told to stop (false), or nothing will do. Costs to come from `room` on do not
+    /// matter. `eachCounts`:
     /// of longer ones that are no different, too.
     template <typename Emit>
     void through(const OvenStretch& stretch, const StretchLengths& lengths, Moment here,
@@ -46,6 +48,9 @@ public:
     {
         here.high = std::min(here.high, stretch.high);
         SettingLevels::narrow(here.row, stretch.low, here.high);
+        if (!SettingLevels::isAny(here.row)) {
+            return;
+        }
         if (lengths.least <= 0 && lengths.most >= 0 && !emit(Length{0, false}, here)) {
             return;
         }
@@ -64,11 +69,47 @@ public:
                        : ends && !emit(found, earlier)) {
                 return;
             }
-            if (isLast) {
+            if (isLast || !SettingLevels::isAny(earlier.row)) {
                 return;
             }
             here = std::move(earlier);
         }
+    }
+    /// A moment at the end of a stretch, and how long the stretch is then.
+    struct End
+    {
+        std::int64_t minutes = 0;
+        const Moment* moment = nullptr;
+    };
+    /// Whether the moment can be met on the way: it lets the stretch be as hot as any.
+    [[nodiscard]] static bool canJoin(const OvenStretch& stretch, const Moment& moment)
+    {
+        return moment.high >= stretch.high;
+    }
+    /// One walk for several ends, from the latest on, that meets the others on its way: the best of
+    /// what is needed at the beginning.
+    [[nodiscard]] Moment together(const OvenStretch& stretch, std::vector<End> ends,
+                                  std::int64_t room)
+    {
+        std::ranges::stable_sort(ends, std::greater{}, &End::minutes);
+        Moment here;
+        std::int64_t left = ends.front().minutes;
+        for (auto end = ends.begin(); left >= 0 && !isTooLong(); --left) {
+            for (; end != ends.end() && end->minutes == left; ++end) {
+                Moment joining{end->moment->row, stretch.high};
+                SettingLevels::narrow(joining.row, stretch.low, joining.high);
+                if (end == ends.begin()) {
+                    here = std::move(joining);
+                } else {
+                    takeBetter(here, joining);
+                }
+            }
+            if (left > 0) {
+                here =
+                    before(stretch, left == 1 ? stretch.preferred : std::vector<int>{}, here, room);
+            }
+        }
+        return here;
     }
     /// Whichever of the two is better.
     void takeBetter(Moment& one, const Moment& other) const

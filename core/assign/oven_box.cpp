@@ -29,6 +29,9 @@ std::optional<std::int64_t> leastCost(const Oven& oven, const SettingLevels& lev
     NeededWalk walk(oven, levels, mostSteps);
     const auto takeBetter = [&](Strands& strands, const SpanPlaces::Lasted& lasted,
                                 const NeededWalk::Moment& moment) {
+        if (!SettingLevels::isAny(moment.row)) {
+            return !walk.isTooLong();
+        }
         const auto [best, isNew] = strands.try_emplace(lasted, moment);
         if (!isNew) {
             walk.takeBetter(best->second, moment);
@@ -38,21 +41,30 @@ std::optional<std::int64_t> leastCost(const Oven& oven, const SettingLevels& lev
     Strands here{{{}, walk.atEnd(stretches.back())}};
     for (std::size_t i = stretches.size(); i-- > 0;) {
         Strands earlier;
+        std::map<SpanPlaces::Lasted, std::vector<NeededWalk::End>> joined;
         for (const auto& [lasted, moment] : here) {
             const StretchLengths own{stretches[i].least, stretches[i].most};
+            const StretchLengths lengths = places.lengthsBack(i, lasted, own);
+            if (lengths.least == lengths.most && NeededWalk::canJoin(stretches[i], moment)) {
+                const SpanPlaces::Lasted now = places.back(i, lasted, lengths.least);
+                joined[now].push_back({lengths.least, &moment});
+                continue;
+            }
             walk.through(
-                stretches[i], places.lengthsBack(i, lasted, own), moment, room[i],
-                places.goesBack(i),
+                stretches[i], lengths, moment, room[i], places.goesBack(i),
                 [&, &soFar = lasted](NeededWalk::Length length, const NeededWalk::Moment& begun) {
                     return takeBetter(earlier, places.back(i, soFar, length.minutes), begun);
                 });
-            if (walk.isTooLong()) {
-                return std::nullopt;
-            }
+        }
+        for (const auto& [lasted, ends] : joined) {
+            takeBetter(earlier, lasted, walk.together(stretches[i], ends, room[i]));
+        }
+        if (walk.isTooLong()) {
+            return std::nullopt;
         }
         here = std::move(earlier);
     }
-    if (here.empty()) { // no lengths go together
+    if (here.empty()) { // no lengths go together at less
         return SettingLevels::plenty;
     }
     const std::int64_t longBefore = ovenForgets(oven);
@@ -66,7 +78,9 @@ std::optional<std::int64_t> leastCost(const Oven& oven, const SettingLevels& lev
     if (walk.isTooLong()) {
         return std::nullopt;
     }
-    return levels.least(start.begin()->second.row, std::int64_t{oven.startC} * 1000);
+    return start.empty()
+               ? SettingLevels::plenty
+               : levels.least(start.begin()->second.row, std::int64_t{oven.startC} * 1000);
 }
 
 /// Minutes on; hardly ever do heat and settings together cost so much more than each by itself.
@@ -91,8 +105,7 @@ BoxCost leastCostInBox(const Oven& oven, const OvenProgramStyle& style, const Ov
         return result;
     }
     const BoxPreferences preferences = preferencesOf(box.stretches);
-    const std::vector<std::int64_t> settings =
-        leastForSettings(oven, preferences.inOrder, style);
+    const std::vector<std::int64_t> settings = leastForSettings(oven, preferences.inOrder, style);
     const auto settingsUpTo = [&](std::size_t count) {
         return count == 0 ? 0 : settings[count - 1];
     };

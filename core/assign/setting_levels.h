@@ -52,6 +52,12 @@ public:
     /// Costs to come from `below` on do not matter.
     [[nodiscard]] Row before(const AskedOfMinute& minute, const Row& after,
                              std::int64_t below) const;
+    /// Whether anything will do.
+    [[nodiscard]] static bool isAny(const Row& row)
+    {
+        // For none so far no more is needed than with a setting.
+        return row.isUnknown() || row.at(row.groups() - 1, row.end()) != unbounded;
+    }
     /// For a moment that must be no cooler, and no hotter.
     static void narrow(Row& row, std::int64_t low, std::int64_t high);
     /// Whichever of the two is better.
