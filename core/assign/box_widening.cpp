@@ -57,10 +57,40 @@ private:
                    reached_.meets(path.second, needed, least_);
         });
     }
+    /// As wide as it may be, if one walk for each way to go on earlier shows it.
+    [[nodiscard]] bool widenAtOnce(std::size_t i, OvenStretch& stretch, StretchLengths open,
+                                   Strands& here)
+    {
+        std::map<SpanPlaces::Lasted, std::vector<NeededWalk::End>> joined;
+        for (const auto& [lasted, moment] : here) {
+            const auto [least, most] = places_.lengthsBack(i, lasted, open);
+            if (least < most || !NeededWalk::canJoin(stretch, moment)) {
+                return false;
+            }
+            if (least == most) {
+                joined[places_.back(i, lasted, least)].push_back({least, &moment});
+            }
+        }
+        Strands earlier;
+        for (const auto& [lasted, ends] : joined) {
+            Moment begun = needed_.together(stretch, ends, least_);
+            if (needed_.isTooLong() || costsLess(i, lasted, begun.row)) {
+                return false;
+            }
+            earlier.emplace(lasted, std::move(begun));
+        }
+        here = std::move(earlier);
+        stretch.least = open.least;
+        stretch.most = open.most;
+        return true;
+    }
     /// False: not even as the stretch is can it be shown, or it takes too long.
     [[nodiscard]] bool widen(std::size_t i, OvenStretch& stretch, StretchLengths open,
                              Strands& here)
     {
+        if (widenAtOnce(i, stretch, open, here)) {
+            return true;
+        }
         std::vector<Strand> strands;
         bool isShown = true;
         for (const auto& [lasted, moment] : here) {

@@ -1,6 +1,8 @@
 #include "core/assign/reached_walk.h"
 
 #include <algorithm>
+#include <functional>
+#include <optional>
 #include <utility>
 
 #include "core/assign/closed_up.h"
@@ -27,7 +29,7 @@ ReachedWalk::ReachedWalk(const Oven& oven, const ReachedLevels& reached, const S
     }
     paths_.front().emplace(SpanPlaces::Lasted{}, whenCold());
     for (std::size_t i = 0; i < box.stretches.size() && isDone_; ++i) {
-        isDone_ = through(i, box.stretches[i], highs[i + 1]);
+        isDone_ = through({i, &box.stretches[i], highs[i + 1]});
     }
 }
 
@@ -56,43 +58,115 @@ void ReachedWalk::add(Paths& paths, const SpanPlaces::Lasted& lasted, const Row&
     }
 }
 
-bool ReachedWalk::through(std::size_t i, const OvenStretch& stretch, std::int64_t highAtEnd)
+/// A minute of a stretch, with so many to come in it at most; false: it would take too long.
+bool ReachedWalk::step(const Stretch& stretch, std::int64_t left, bool begins, Row& row)
 {
-    const bool eachCounts = places_->goesForth(i);
-    for (const auto& [lasted, row] : paths_[i]) {
-        const StretchLengths lengths =
-            places_->lengthsForth(i, lasted, {stretch.least, stretch.most});
-        Row here = row;
-        ReachedLevels::narrow(here, stretch.low, stretch.high);
-        const auto ends = [&, &soFar = lasted](std::int64_t length) {
-            Row there = here;
-            ReachedLevels::narrow(there, stretch.low, highAtEnd);
-            add(paths_[i + 1], places_->forth(i, soFar, length), there);
-        };
-        if (lengths.least <= 0 && lengths.most >= 0) {
-            ends(0);
+    const OvenStretch& asks = *stretch.asks;
+    const std::int64_t highNext =
+        std::min(asks.high, stretch.highAtEnd + oven_->coolMilliCPerMin * left);
+    row = reached_->after(
+        {asks.low, asks.high, highNext, asks.off, begins ? asks.preferred : std::vector<int>{}},
+        row, below_);
+    return ++steps_ <= mostSteps && !row.levels.empty();
+}
+
+void ReachedWalk::endAt(const Stretch& stretch, const SpanPlaces::Lasted& lasted, Row row)
+{
+    ReachedLevels::narrow(row, stretch.asks->low, stretch.highAtEnd);
+    if (ReachedLevels::isAny(row)) {
+        add(paths_[stretch.number + 1], lasted, row);
+    }
+}
+
+/// From one beginning, to each end that the stretch may have.
+bool ReachedWalk::alone(const Stretch& stretch, const SpanPlaces::Lasted& lasted,
+                        StretchLengths lengths, Row here)
+{
+    const auto endHere = [&](std::int64_t length) {
+        endAt(stretch, places_->forth(stretch.number, lasted, length), here);
+    };
+    if (lengths.least <= 0 && lengths.most >= 0) {
+        endHere(0);
+    }
+    const bool eachCounts = places_->goesForth(stretch.number);
+    for (std::int64_t length = 1; length <= lengths.most; ++length) {
+        const bool begins = length == 1 && !stretch.asks->preferred.empty();
+        Row next = here;
+        if (!step(stretch, lengths.most - length, begins, next)) {
+            return false;
         }
-        std::vector<int> preferred = stretch.preferred; // as it begins
-        for (std::int64_t length = 1; length <= lengths.most; ++length) {
-            const std::int64_t highNext = std::min(
-                stretch.high, highAtEnd + oven_->coolMilliCPerMin * (lengths.most - length));
-            Row next = reached_->after(
-                {stretch.low, stretch.high, highNext, stretch.off, preferred}, here, below_);
-            if (++steps_ > mostSteps || next.levels.empty()) {
-                return false;
-            }
-            const bool stays = preferred.empty() && next == here;
-            preferred.clear();
-            here = std::move(next);
-            if (length >= lengths.least) {
-                ends(length);
-                if (stays && !eachCounts) {
-                    break;
-                }
-            }
+        const bool stays = !begins && next == here;
+        here = std::move(next);
+        if (length >= lengths.least) {
+            endHere(length);
+        }
+        if ((length >= lengths.least && stays && !eachCounts) || !ReachedLevels::isAny(here)) {
+            break;
         }
     }
     return true;
+}
+
+/// From several beginnings with one end: the one with most minutes to go meets the others on its
+/// way.
+bool ReachedWalk::together(const Stretch& stretch, const SpanPlaces::Lasted& lasted,
+                           Beginnings beginnings)
+{
+    std::ranges::stable_sort(beginnings, std::greater{}, &Beginning::minutes);
+    std::optional<Row> here;
+    const auto join = [&](const Row& row) {
+        if (here) {
+            reached_->takeBetter(*here, row);
+        } else {
+            here = row;
+        }
+    };
+    auto next = beginnings.begin();
+    const auto joinWith = [&](std::int64_t left) {
+        for (; next != beginnings.end() && next->minutes == left; ++next) {
+            join(next->row);
+        }
+    };
+    const bool begins = !stretch.asks->preferred.empty();
+    for (std::int64_t left = beginnings.front().minutes; left > 0; --left) {
+        if (!begins) {
+            joinWith(left);
+        }
+        if (here && !step(stretch, left - 1, false, *here)) {
+            return false;
+        }
+        for (auto one = next; one != beginnings.end() && one->minutes == left; ++one) {
+            if (!step(stretch, left - 1, true, one->row)) {
+                return false;
+            }
+        }
+        joinWith(left);
+    }
+    joinWith(0);
+    if (here) {
+        endAt(stretch, lasted, std::move(*here));
+    }
+    return true;
+}
+
+bool ReachedWalk::through(const Stretch& stretch)
+{
+    const std::size_t i = stretch.number;
+    std::map<SpanPlaces::Lasted, Beginnings> joined;
+    for (const auto& [lasted, row] : paths_[i]) {
+        const StretchLengths own{stretch.asks->least, stretch.asks->most};
+        const StretchLengths lengths = places_->lengthsForth(i, lasted, own);
+        Row here = row;
+        ReachedLevels::narrow(here, stretch.asks->low, stretch.asks->high);
+        if (lengths.least == lengths.most) {
+            joined[places_->forth(i, lasted, lengths.least)].push_back(
+                {lengths.least, std::move(here)});
+        } else if (!alone(stretch, lasted, lengths, std::move(here))) {
+            return false;
+        }
+    }
+    return std::ranges::all_of(
+        joined, [&](auto& of) { return together(stretch, of.first, std::move(of.second)); });
 }
 
 std::int64_t ReachedWalk::leastTo(std::size_t stretch) const

@@ -33,8 +33,25 @@ public:
 
 private:
     [[nodiscard]] Row whenCold();
-    [[nodiscard]] bool through(std::size_t stretch, const OvenStretch& lengths,
-                               std::int64_t highAtEnd);
+    struct Stretch
+    {
+        std::size_t number = 0;
+        const OvenStretch* asks = nullptr;
+        std::int64_t highAtEnd = 0; // no higher
+    };
+    struct Beginning
+    {
+        std::int64_t minutes = 0; // to go
+        Row row;
+    };
+    using Beginnings = std::vector<Beginning>;
+    [[nodiscard]] bool through(const Stretch& stretch);
+    [[nodiscard]] bool alone(const Stretch& stretch, const SpanPlaces::Lasted& lasted,
+                             StretchLengths lengths, Row here);
+    [[nodiscard]] bool together(const Stretch& stretch, const SpanPlaces::Lasted& lasted,
+                                Beginnings beginnings);
+    [[nodiscard]] bool step(const Stretch& stretch, std::int64_t left, bool begins, Row& row);
+    void endAt(const Stretch& stretch, const SpanPlaces::Lasted& lasted, Row row);
     void add(Paths& paths, const SpanPlaces::Lasted& lasted, const Row& row) const;
 
     const Oven* oven_;
