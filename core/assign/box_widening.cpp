@@ -23,8 +23,8 @@ class Widening
 {
 public:
     /// All must outlive this.
-    Widening(const ReachedLevels& reached, const ReachedWalk& before, const SpanPlaces& places,
-             NeededWalk needed, std::int64_t least)
+    Widening(const ReachedLevels& reached, const ReachedWalk<ReachedLevels>& before,
+             const SpanPlaces& places, NeededWalk needed, std::int64_t least)
         : reached_(reached), before_(before), places_(places), needed_(needed), least_(least)
     {}
 
@@ -133,7 +133,7 @@ private:
     }
 
     const ReachedLevels& reached_;
-    const ReachedWalk& before_;
+    const ReachedWalk<ReachedLevels>& before_;
     const SpanPlaces& places_;
     NeededWalk needed_;
     std::int64_t least_;

@@ -107,7 +107,7 @@ const ReachedLevels::Level* ReachedLevels::pricedFrom(const Row& before,
 ReachedLevels::Row ReachedLevels::after(const AskedOfMinute& minute, const Row& before,
                                         std::int64_t below) const
 {
-    if (before.levels.empty()) {
+    if (before.isUnknown()) {
         return {};
     }
     const SettingLevels::Prices prices = needed_->pricesOf(minute);
@@ -160,7 +160,7 @@ void ReachedLevels::narrow(Row& row, std::int64_t low, std::int64_t high)
 
 void ReachedLevels::takeBetter(Row& row, const Row& other) const
 {
-    if (row.levels.empty() || other.levels.empty()) {
+    if (row.isUnknown() || other.isUnknown()) {
         row = {};
         return;
     }
@@ -188,7 +188,7 @@ bool ReachedLevels::isAny(const Row& row)
 bool ReachedLevels::meets(const Row& reached, const SettingLevels::Row& needed,
                           std::int64_t below) const
 {
-    if (needed.isUnknown() || reached.levels.empty()) {
+    if (needed.isUnknown() || reached.isUnknown()) {
         return true;
     }
     const std::int64_t last = std::min(needed.end() - 1, below - 1 - reached.first);

@@ -30,6 +30,7 @@ public:
         std::int64_t first = 0;
         std::vector<LevelLanes::Level> levels; // by cost, then column
 
+        [[nodiscard]] bool isUnknown() const { return levels.empty(); }
         friend bool operator==(const Row&, const Row&) = default;
     };
 

@@ -15,9 +15,10 @@ constexpr std::int64_t mostSteps = 8'000; // minutes
 
 } // namespace
 
-ReachedWalk::ReachedWalk(const Oven& oven, const ReachedLevels& reached, const SpanPlaces& places,
-                         const OvenBox& box, const std::vector<StretchLengths>& open,
-                         std::int64_t below)
+template <typename Levels>
+ReachedWalk<Levels>::ReachedWalk(const Oven& oven, const Levels& reached, const SpanPlaces& places,
+                                 const OvenBox& box, const std::vector<StretchLengths>& open,
+                                 std::int64_t below)
     : oven_(&oven), reached_(&reached), places_(&places), below_(below),
       paths_(box.stretches.size() + 1)
 {
@@ -34,14 +35,15 @@ ReachedWalk::ReachedWalk(const Oven& oven, const ReachedLevels& reached, const S
 }
 
 /// As the first stretch begins: the oven has been empty for as long as need be.
-ReachedWalk::Row ReachedWalk::whenCold()
+template <typename Levels>
+typename ReachedWalk<Levels>::Row ReachedWalk<Levels>::whenCold()
 {
     const AskedOfMinute empty{
         -SettingLevels::unbounded, SettingLevels::unbounded, SettingLevels::unbounded, false, {}};
     Row row = reached_->atStart();
     for (std::int64_t left = ovenForgets(*oven_); left > 0 && isDone_; --left) {
         Row next = reached_->after(empty, row, below_);
-        isDone_ = ++steps_ <= mostSteps && !next.levels.empty();
+        isDone_ = ++steps_ <= mostSteps && !next.isUnknown();
         if (next == row) {
             break;
         }
@@ -50,7 +52,8 @@ ReachedWalk::Row ReachedWalk::whenCold()
     return row;
 }
 
-void ReachedWalk::add(Paths& paths, const SpanPlaces::Lasted& lasted, const Row& row) const
+template <typename Levels>
+void ReachedWalk<Levels>::add(Paths& paths, const SpanPlaces::Lasted& lasted, const Row& row) const
 {
     const auto [best, isNew] = paths.try_emplace(lasted, row);
     if (!isNew) {
@@ -59,7 +62,8 @@ void ReachedWalk::add(Paths& paths, const SpanPlaces::Lasted& lasted, const Row&
 }
 
 /// A minute of a stretch, with so many to come in it at most; false: it would take too long.
-bool ReachedWalk::step(const Stretch& stretch, std::int64_t left, bool begins, Row& row)
+template <typename Levels>
+bool ReachedWalk<Levels>::step(const Stretch& stretch, std::int64_t left, bool begins, Row& row)
 {
     const OvenStretch& asks = *stretch.asks;
     const std::int64_t highNext =
@@ -67,20 +71,22 @@ bool ReachedWalk::step(const Stretch& stretch, std::int64_t left, bool begins, R
     row = reached_->after(
         {asks.low, asks.high, highNext, asks.off, begins ? asks.preferred : std::vector<int>{}},
         row, below_);
-    return ++steps_ <= mostSteps && !row.levels.empty();
+    return ++steps_ <= mostSteps && !row.isUnknown();
 }
 
-void ReachedWalk::endAt(const Stretch& stretch, const SpanPlaces::Lasted& lasted, Row row)
+template <typename Levels>
+void ReachedWalk<Levels>::endAt(const Stretch& stretch, const SpanPlaces::Lasted& lasted, Row row)
 {
-    ReachedLevels::narrow(row, stretch.asks->low, stretch.highAtEnd);
-    if (ReachedLevels::isAny(row)) {
+    Levels::narrow(row, stretch.asks->low, stretch.highAtEnd);
+    if (Levels::isAny(row)) {
         add(paths_[stretch.number + 1], lasted, row);
     }
 }
 
 /// From one beginning, to each end that the stretch may have.
-bool ReachedWalk::alone(const Stretch& stretch, const SpanPlaces::Lasted& lasted,
-                        StretchLengths lengths, Row here)
+template <typename Levels>
+bool ReachedWalk<Levels>::alone(const Stretch& stretch, const SpanPlaces::Lasted& lasted,
+                                StretchLengths lengths, Row here)
 {
     const auto endHere = [&](std::int64_t length) {
         endAt(stretch, places_->forth(stretch.number, lasted, length), here);
@@ -100,7 +106,7 @@ bool ReachedWalk::alone(const Stretch& stretch, const SpanPlaces::Lasted& lasted
         if (length >= lengths.least) {
             endHere(length);
         }
-        if ((length >= lengths.least && stays && !eachCounts) || !ReachedLevels::isAny(here)) {
+        if ((length >= lengths.least && stays && !eachCounts) || !Levels::isAny(here)) {
             break;
         }
     }
@@ -109,8 +115,9 @@ bool ReachedWalk::alone(const Stretch& stretch, const SpanPlaces::Lasted& lasted
 
 /// From several beginnings with one end: the one with most minutes to go meets the others on its
 /// way.
-bool ReachedWalk::together(const Stretch& stretch, const SpanPlaces::Lasted& lasted,
-                           Beginnings beginnings)
+template <typename Levels>
+bool ReachedWalk<Levels>::together(const Stretch& stretch, const SpanPlaces::Lasted& lasted,
+                                   Beginnings beginnings)
 {
     std::ranges::stable_sort(beginnings, std::greater{}, &Beginning::minutes);
     std::optional<Row> here;
@@ -149,7 +156,8 @@ bool ReachedWalk::together(const Stretch& stretch, const SpanPlaces::Lasted& las
     return true;
 }
 
-bool ReachedWalk::through(const Stretch& stretch)
+template <typename Levels>
+bool ReachedWalk<Levels>::through(const Stretch& stretch)
 {
     const std::size_t i = stretch.number;
     std::map<SpanPlaces::Lasted, Beginnings> joined;
@@ -157,7 +165,7 @@ bool ReachedWalk::through(const Stretch& stretch)
         const StretchLengths own{stretch.asks->least, stretch.asks->most};
         const StretchLengths lengths = places_->lengthsForth(i, lasted, own);
         Row here = row;
-        ReachedLevels::narrow(here, stretch.asks->low, stretch.asks->high);
+        Levels::narrow(here, stretch.asks->low, stretch.asks->high);
         if (lengths.least == lengths.most) {
             joined[places_->forth(i, lasted, lengths.least)].push_back(
                 {lengths.least, std::move(here)});
@@ -169,24 +177,24 @@ bool ReachedWalk::through(const Stretch& stretch)
         joined, [&](auto& of) { return together(stretch, of.first, std::move(of.second)); });
 }
 
-std::int64_t ReachedWalk::leastTo(std::size_t stretch) const
+template <typename Levels>
+std::int64_t ReachedWalk<Levels>::leastTo(std::size_t stretch) const
 {
     std::int64_t least = below_;
     for (const auto& [lasted, row] : paths_[stretch]) {
-        least = std::min(least, ReachedLevels::isAny(row) ? row.first : least);
+        least = std::min(least, Levels::isAny(row) ? row.first : least);
     }
     return least;
 }
 
+template class ReachedWalk<ReachedHeat>;
+template class ReachedWalk<ReachedLevels>;
+
 std::vector<std::int64_t> leastHeatUpTo(const Oven& oven, const OvenProgramStyle& style,
                                         const OvenBox& box, std::int64_t below, std::int64_t& work)
 {
-    OvenProgramStyle heatOnly = style;
-    heatOnly.preferC = 0;
-    heatOnly.change = 0;
     const std::vector<StretchLengths> open = lengthsOf(box.stretches);
-    const SettingLevels needed(oven, {}, heatOnly, below, 0);
-    const ReachedLevels reached(oven, heatOnly, needed);
+    const ReachedHeat reached(oven, style);
     const SpanPlaces places(box.spans, open);
     const ReachedWalk walk(oven, reached, places, box, open, below);
     work += reached.work();

@@ -8,20 +8,23 @@
 #include <vector>
 
 #include "core/assign/oven_box.h"
+#include "core/assign/reached_heat.h"
 #include "core/assign/reached_levels.h"
 #include "core/assign/span_places.h"
 
 namespace suppertide {
 
+/// `Levels`: ReachedLevels, or ReachedHeat.
+template <typename Levels>
 class ReachedWalk
 {
 public:
-    using Row = ReachedLevels::Row;
+    using Row = typename Levels::Row;
     using Paths = std::map<SpanPlaces::Lasted, Row>;
 
     /// What is not told apart: costs from `below` on. `open`: how long each stretch may become. All
     /// but `box` and `open` must outlive this.
-    ReachedWalk(const Oven& oven, const ReachedLevels& reached, const SpanPlaces& places,
+    ReachedWalk(const Oven& oven, const Levels& reached, const SpanPlaces& places,
                 const OvenBox& box, const std::vector<StretchLengths>& open, std::int64_t below);
 
     /// False: it would take too long, nothing is known.
@@ -55,13 +58,16 @@ private:
     void add(Paths& paths, const SpanPlaces::Lasted& lasted, const Row& row) const;
 
     const Oven* oven_;
-    const ReachedLevels* reached_;
+    const Levels* reached_;
     const SpanPlaces* places_;
     std::int64_t below_;
     std::vector<Paths> paths_;
     std::int64_t steps_ = 0;
     bool isDone_ = true;
 };
+
+extern template class ReachedWalk<ReachedHeat>;
+extern template class ReachedWalk<ReachedLevels>;
 
 /// What heating costs at least up to the beginning of each stretch, and up to the end; empty: it
 /// would take too long. `work`: raised by the levels found.
