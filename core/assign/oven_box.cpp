@@ -91,6 +91,7 @@ constexpr std::int64_t mostByBoth = 30;
 std::vector<StretchLengths> lengthsOf(const std::vector<OvenStretch>& stretches)
 {
     std::vector<StretchLengths> result;
+    result.reserve(stretches.size());
     for (const OvenStretch& stretch : stretches) {
         result.push_back({stretch.least, stretch.most});
     }

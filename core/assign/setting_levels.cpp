@@ -154,20 +154,22 @@ void SettingLevels::divide(const AskedOfMinute& minute, const Prices& prices, co
 class SettingLevels::Spread
 {
 public:
-    Spread(const Row& after, std::vector<Level>& room, std::size_t parts, std::size_t lanes)
-        : after_(after), room_(room), lanes_(lanes)
-    {
-        room.resize(std::max(room.size(), 2 * parts * lanes * lane)); // it must not move
-    }
+    /// So many at most.
+    Spread(const Row& after, std::vector<Level>& room, std::size_t most, std::size_t lanes)
+        : after_(after), room_(room), most_(most), lanes_(lanes)
+    {}
     [[nodiscard]] LevelLanes of(std::size_t group, std::int64_t back)
     {
         if (back <= static_cast<std::int64_t>(lane)) {
             return after_.lanesOf(group, static_cast<std::size_t>(back));
         }
         const Level* levels = after_.levelsOf(group);
-        Level* place = room_.data() + used_;
-        used_ += lanes_ * lane;
         const std::size_t count = lanes_ * lane;
+        if (used_ == 0) { // what has been given must not move
+            room_.resize(std::max(room_.size(), most_ * count));
+        }
+        Level* place = room_.data() + used_;
+        used_ += count;
         const std::size_t dear = std::min(count, static_cast<std::size_t>(back));
         const std::size_t known = std::min(count - dear, after_.costs());
         std::fill_n(place, dear, unbounded);
@@ -179,6 +181,7 @@ public:
 private:
     const Row& after_;
     std::vector<Level>& room_;
+    std::size_t most_;
     std::size_t lanes_;
     std::size_t used_ = 0;
 };
@@ -187,7 +190,7 @@ private:
 void SettingLevels::readNext(const Row& after, const Prices& prices, std::size_t lanes) const
 {
     const std::int64_t cheapest = std::min(prices.off, prices.cheapestOn);
-    Spread spread(after, spread_, 2 * (parts_.size() + 1), lanes);
+    Spread spread(after, spread_, 2 * parts_.size() + 1, lanes);
     next_.clear();
     for (std::size_t p = 0; p < parts_.size(); ++p) {
         const Part& part = parts_[p];
