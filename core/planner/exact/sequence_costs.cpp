@@ -16,6 +16,28 @@ using engine::Trail;
 /// this only keeps boxes of many stays from taking all of it.
 constexpr std::int64_t workAStep = 3'000;
 
+/// With nothing empty for longer than the oven remembers.
+std::optional<OvenSequence> forgetful(std::optional<OvenSequence> sequence, std::int64_t forgets)
+{
+    if (sequence) {
+        for (OvenStretch& stretch : sequence->box.stretches) {
+            const bool isEmpty = stretch.low <= -SettingLevels::unbounded;
+            stretch.most = isEmpty ? std::min(stretch.most, forgets) : stretch.most;
+            stretch.least = std::min(stretch.least, stretch.most);
+        }
+    }
+    return sequence;
+}
+
+std::vector<std::size_t> ofKept(const std::vector<std::size_t>& positions, const FewerStays& fewer)
+{
+    std::vector<std::size_t> result;
+    for (const std::size_t i : fewer.kept) {
+        result.push_back(positions[i]);
+    }
+    return result;
+}
+
 } // namespace
 
 SequenceCosts::SequenceCosts(std::shared_ptr<BoxCosts> costs,
@@ -71,51 +93,52 @@ std::optional<SequenceCosts::Found> SequenceCosts::least(const std::vector<std::
     const std::vector<HeldStay> stays = held(positions, differences, trail);
     const std::int64_t forgets = ovenForgets(costs_->oven());
     const auto possible = [&](const std::vector<HeldStay>& some) {
-        auto result = possibleSequence(some, differences, trail);
-        if (result) {
-            for (OvenStretch& stretch : result->box.stretches) {
-                const bool isEmpty = stretch.low <= -SettingLevels::unbounded;
-                stretch.most = isEmpty ? std::min(stretch.most, forgets) : stretch.most;
-                stretch.least = std::min(stretch.least, stretch.most);
-            }
-        }
-        return result;
+        return forgetful(possibleSequence(some, differences, trail), forgets);
     };
-    auto sequence = possible(stays);
+    std::optional<OvenSequence> sequence = possible(stays);
     if (!sequence || sequence->box.stretches.empty()) {
         return std::nullopt;
     }
     const bool mayLook = work_ <= workAStep * steps;
     const std::int64_t workBefore = costs_->work();
-    std::optional<Found> found;
+    const auto found = [&](std::int64_t cost, const FewerStays& fewer) {
+        return Found{cost, ofKept(positions, fewer),
+                     whySequence(fewer.sequence, differences, forgets)};
+    };
+    const auto widestOf = [&](const std::vector<HeldStay>& some) {
+        auto result = possible(some);
+        return result ? std::optional{widestBox(costs_->oven(), *result, differences, trail)}
+                      : result;
+    };
+    std::optional<Found> result;
     // The order alone says most, and what follows from it goes furthest.
-    const OvenSequence widest = widestBox(costs_->oven(), *sequence, differences, trail);
-    if (mayLook || costs_->known(widest.box, below)) {
-        found = Found{costs_->least(widest.box, below), positions,
-                      whySequence(widest, differences, forgets)};
-        if (found->least >= below && mayLook) {
-            const FewerStays fewer =
-                fewestStays(*costs_, stays, possible, differences, trail, below);
-            found->inside.clear();
-            for (const std::size_t i : fewer.kept) {
-                found->inside.push_back(positions[i]);
-            }
-            found->because = whySequence(fewer.sequence, differences, forgets);
-        }
-    }
-    const bool isOpen = !found || found->least < below;
-    if (isOpen &&
-        (costs_->known(sequence->box, below) || (isWorthALook(positions, *sequence) && mayLook))) {
-        const std::int64_t cost = costs_->least(sequence->box, below);
+    FewerStays said = allStays(stays, *widestOf(stays));
+    if (mayLook || costs_->known(said.sequence.box, below)) {
+        const std::int64_t cost = costs_->least(said.sequence.box, below);
         if (cost >= below && mayLook) {
-            widenBox(*costs_, *sequence, differences, trail, below);
+            said = fewestStays(*costs_, stays, widestOf, below);
         }
-        if (!found || cost > found->least) {
-            found = Found{cost, positions, whySequence(*sequence, differences, forgets)};
+        result = found(cost, said);
+    }
+    said = allStays(stays, *std::move(sequence));
+    const OvenBox& box = said.sequence.box;
+    if ((!result || result->least < below) &&
+        (costs_->known(box, below) || (isWorthALook(positions, said.sequence) && mayLook))) {
+        const std::int64_t cost = costs_->least(box, below);
+        if (cost >= below && mayLook) {
+            // To leave stays out makes the claim speak of fewer, to keep them lets it be wider;
+            // neither is better everywhere, so they take turns.
+            if (claims_++ % 2 == 0) {
+                said = fewestStays(*costs_, stays, possible, below);
+            }
+            widenBox(*costs_, said.sequence, differences, trail, below);
+        }
+        if (!result || cost > result->least) {
+            result = found(cost, said);
         }
     }
     work_ += costs_->work() - workBefore;
-    return found;
+    return result;
 }
 
 } // namespace suppertide::exact

@@ -45,6 +45,7 @@ private:
     /// Minutes that lengths left open when last looked at, by positions.
     std::map<std::vector<std::size_t>, std::int64_t> lastOpen_;
     std::int64_t work_ = 0;
+    std::int64_t claims_ = 0;
 };
 
 } // namespace suppertide::exact

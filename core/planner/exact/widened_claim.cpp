@@ -38,13 +38,6 @@ std::vector<StretchLengths> lengthsAlways(const Oven& oven, const OvenSequence& 
     return result;
 }
 
-std::vector<std::size_t> everyPosition(const std::vector<HeldStay>& held)
-{
-    std::vector<std::size_t> result(held.size());
-    std::iota(result.begin(), result.end(), std::size_t{0});
-    return result;
-}
-
 } // namespace
 
 OvenSequence widestBox(const Oven& oven, OvenSequence sequence, const StartDifferences& differences,
@@ -58,30 +51,33 @@ OvenSequence widestBox(const Oven& oven, OvenSequence sequence, const StartDiffe
     return sequence;
 }
 
-FewerStays fewestStays(BoxCosts& costs, const std::vector<HeldStay>& held,
-                       const SequenceOf& sequenceOf, const StartDifferences& differences,
-                       const Trail& trail, std::int64_t least)
+FewerStays allStays(const std::vector<HeldStay>& held, OvenSequence sequence)
 {
+    FewerStays result{std::vector<std::size_t>(held.size()), std::move(sequence)};
+    std::iota(result.kept.begin(), result.kept.end(), std::size_t{0});
+    return result;
+}
+
+FewerStays fewestStays(BoxCosts& costs, const std::vector<HeldStay>& held,
+                       const SequenceOf& sequenceOf, std::int64_t least)
+{
+    FewerStays result = allStays(held, *sequenceOf(held));
     // Those that prefer nothing first, then the shorter ones, as they matter least.
-    std::vector<std::size_t> byWeight = everyPosition(held);
+    std::vector<std::size_t> byWeight = result.kept;
     std::ranges::stable_sort(byWeight, {}, [&](std::size_t i) {
         return std::pair(held[i].stay.prefer.has_value(), held[i].stay.during.length());
     });
-    FewerStays result{everyPosition(held),
-                      widestBox(costs.oven(), *sequenceOf(held), differences, trail)};
     for (const std::size_t left : byWeight) {
         std::vector<std::size_t> kept = result.kept;
         std::erase(kept, left);
         std::vector<HeldStay> fewer; // in the order given, which tells ties apart
+        fewer.reserve(kept.size());
         for (const std::size_t i : kept) {
             fewer.push_back(held[i]);
         }
         auto sequence = fewer.empty() ? std::nullopt : sequenceOf(fewer);
-        if (!sequence || sequence->box.stretches.empty()) {
-            continue;
-        }
-        *sequence = widestBox(costs.oven(), *std::move(sequence), differences, trail);
-        if (costs.least(sequence->box, least) >= least) {
+        if (sequence && !sequence->box.stretches.empty() &&
+            costs.least(sequence->box, least) >= least) {
             result = {std::move(kept), *std::move(sequence)};
         }
     }
@@ -100,16 +96,16 @@ WidenedClaim widenedClaim(BoxCosts& costs, const std::vector<HeldStay>& held,
                           std::int64_t least)
 {
     const std::int64_t workBefore = costs.work();
-    FewerStays said{everyPosition(held), sequenceOf(held)};
+    FewerStays said = allStays(held, sequenceOf(held));
     if (said.sequence.box.stretches.empty() || costs.least(said.sequence.box, least) < least) {
         return {std::nullopt, {}, costs.work() - workBefore};
     }
     const OvenSequence widest = widestBox(costs.oven(), said.sequence, differences, trail);
     if (costs.least(widest.box, least) >= least) {
-        const auto asHeld = [](const std::vector<HeldStay>& stays) {
-            return std::optional{sequenceOf(stays)};
+        const auto widestOf = [&](const std::vector<HeldStay>& stays) {
+            return std::optional{widestBox(costs.oven(), sequenceOf(stays), differences, trail)};
         };
-        said = fewestStays(costs, held, asHeld, differences, trail, least);
+        said = fewestStays(costs, held, widestOf, least);
     } else {
         widenBox(costs, said.sequence, differences, trail, least);
     }

@@ -28,14 +28,14 @@ using SequenceOf = std::function<std::optional<OvenSequence>(const std::vector<H
 struct FewerStays
 {
     std::vector<std::size_t> kept; // by their positions
-    OvenSequence sequence;         // as wide as can ever be
+    OvenSequence sequence;
 };
 
-/// Leaves out stays without which the others, in their order, cost `least` too; all of them do.
+[[nodiscard]] FewerStays allStays(const std::vector<HeldStay>& held, OvenSequence sequence);
+
+/// Leaves out stays without which the sequence of the others costs `least` too; that of all does.
 [[nodiscard]] FewerStays fewestStays(BoxCosts& costs, const std::vector<HeldStay>& held,
-                                     const SequenceOf& sequenceOf,
-                                     const StartDifferences& differences,
-                                     const engine::Trail& trail, std::int64_t least);
+                                     const SequenceOf& sequenceOf, std::int64_t least);
 
 /// As wide as they can ever be.
 [[nodiscard]] OvenSequence widestBox(const Oven& oven, OvenSequence sequence,

@@ -1,8 +1,11 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <memory>
+#include <numeric>
 
 #include "core/assign/cheapest_program.h"
+#include "core/planner/exact/sequence_costs.h"
 #include "core/planner/exact/sure_stays.h"
 #include "core/planner/exact/widened_claim.h"
 #include "tests/core/assign/small_ovens.h"
@@ -93,6 +96,73 @@ std::vector<OvenStay> staysAt(const Case& made, const std::vector<Bound>& starts
     return stays;
 }
 
+OvenProgramStyle anyStyle(Random& random)
+{
+    OvenProgramStyle style;
+    style.onMinute = 1;
+    style.change = random.between(0, 8);
+    style.preferC = random.between(0, 2);
+    return style;
+}
+
+/// As the stays lie.
+std::vector<Bound> ownStarts(const Case& made)
+{
+    std::vector<Bound> own;
+    for (const HeldStay& one : made.held) {
+        own.push_back(static_cast<Bound>(minuteOf(one.stay.during.start)));
+    }
+    return own;
+}
+
+struct Claim
+{
+    engine::Literals because;
+    std::vector<std::size_t> stays;
+    std::int64_t least = 0;
+};
+
+std::vector<Bound> nearBy(const std::vector<Bound>& own, Random& random)
+{
+    std::vector<Bound> starts = own;
+    const auto shift = static_cast<Bound>(random.between(-10, 10));
+    for (Bound& start : starts) {
+        const auto more = static_cast<Bound>(random.between(-6, 6));
+        start = std::clamp(start + shift + (random.oneIn(2) ? more : 0), earliest, latest);
+    }
+    return starts;
+}
+
+/// Looks at other starts of which the claim speaks, too; how many there were.
+int checkAround(const Oven& oven, const OvenProgramStyle& style, const Case& made,
+                const Claim& claim, Random& random)
+{
+    const std::vector<Bound> own = ownStarts(made);
+    const auto holds = [&](const std::vector<Bound>& starts) {
+        return std::ranges::all_of(claim.because, [&](const Literal& literal) {
+            return holdsWith(made, starts, literal);
+        });
+    };
+    EXPECT_TRUE(holds(own));
+    int others = 0;
+    for (int tries = 0; tries < 40; ++tries) {
+        const std::vector<Bound> starts = nearBy(own, random);
+        if (!holds(starts)) {
+            continue;
+        }
+        others += starts != own ? 1 : 0;
+        std::vector<OvenStay> stays; // those of which it speaks cost so much by themselves
+        for (const std::size_t i : claim.stays) {
+            stays.push_back(staysAt(made, starts)[i]);
+        }
+        const CheapestProgram there = cheapestProgram(oven, stays, style, plenty, plenty);
+        if (there.program) {
+            EXPECT_GE(there.cost, claim.least);
+        }
+    }
+    return others;
+}
+
 TEST(WidenedClaim, HoldsWhereverItSaysSo)
 {
     int claims = 0;
@@ -102,16 +172,9 @@ TEST(WidenedClaim, HoldsWhereverItSaysSo)
         const Oven oven = anyOven(random);
         Case made;
         fill(made, random);
-        OvenProgramStyle style;
-        style.onMinute = 1;
-        style.change = random.between(0, 8);
-        style.preferC = random.between(0, 2);
-        std::vector<Bound> own;
-        for (const HeldStay& one : made.held) {
-            own.push_back(static_cast<Bound>(minuteOf(one.stay.during.start)));
-        }
+        const OvenProgramStyle style = anyStyle(random);
         const CheapestProgram best =
-            cheapestProgram(oven, staysAt(made, own), style, plenty, plenty);
+            cheapestProgram(oven, staysAt(made, ownStarts(made)), style, plenty, plenty);
         if (!best.program) {
             return;
         }
@@ -123,36 +186,79 @@ TEST(WidenedClaim, HoldsWhereverItSaysSo)
         }
         ++claims;
         fewer += claim.stays.size() < made.held.size() ? 1 : 0;
-        const auto holds = [&](const std::vector<Bound>& starts) {
-            return std::ranges::all_of(*claim.because, [&](const Literal& literal) {
-                return holdsWith(made, starts, literal);
-            });
-        };
-        EXPECT_TRUE(holds(own));
-        for (int tries = 0; tries < 40; ++tries) {
-            std::vector<Bound> starts = own;
-            const auto shift = static_cast<Bound>(random.between(-10, 10));
-            for (Bound& start : starts) {
-                const auto more = static_cast<Bound>(random.between(-6, 6));
-                start = std::clamp(start + shift + (random.oneIn(2) ? more : 0), earliest, latest);
-            }
-            if (!holds(starts)) {
-                continue;
-            }
-            others += starts != own ? 1 : 0;
-            std::vector<OvenStay> stays; // those of which it speaks cost so much by themselves
-            for (const std::size_t i : claim.stays) {
-                stays.push_back(staysAt(made, starts)[i]);
-            }
-            const CheapestProgram there = cheapestProgram(oven, stays, style, plenty, plenty);
-            if (there.program) {
-                EXPECT_GE(there.cost, best.cost);
-            }
-        }
+        others += checkAround(oven, style, made, {*claim.because, claim.stays, best.cost}, random);
     });
     EXPECT_GT(claims, 50);
     EXPECT_GT(others, 200);
     EXPECT_GT(fewer, 5);
+}
+
+/// Decides that starts are about as far apart as they are.
+void holdTogether(Case& made, Random& random)
+{
+    const std::vector<Bound> own = ownStarts(made);
+    for (std::size_t i = 0; i + 1 < own.size(); ++i) {
+        const engine::Term from{made.starts[i], 0};
+        const engine::Term to{made.starts[i + 1], 0};
+        const Bound apart = own[i + 1] - own[i];
+        engine::Literals literals;
+        made.differences.sayAtLeast(from, to, apart - random.between(0, 3), literals);
+        made.differences.sayAtMost(from, to, apart + random.between(0, 3), literals);
+        for (const Literal& literal : literals) {
+            if (!made.engine.trail().holds(literal)) {
+                made.engine.decide(literal);
+                ASSERT_TRUE(made.engine.propagate());
+            }
+        }
+    }
+}
+
+std::vector<PossibleStay> possibleStays(const Case& made)
+{
+    std::vector<PossibleStay> stays;
+    for (const HeldStay& one : made.held) {
+        const std::int64_t length = one.stay.during.length().count();
+        stays.push_back({one.from, one.to, {}, one.stay, 1, length, {}});
+    }
+    return stays;
+}
+
+TEST(SequenceCosts, HoldWhereverTheySaySo)
+{
+    int claims = 0;
+    int others = 0;
+    int fewer = 0;
+    forEachSeed(600, [&](Random& random) {
+        const Oven oven = anyOven(random);
+        Case made;
+        fill(made, random);
+        holdTogether(made, random);
+        const OvenProgramStyle style = anyStyle(random);
+        const CheapestProgram best =
+            cheapestProgram(oven, staysAt(made, ownStarts(made)), style, plenty, plenty);
+        if (!best.program) {
+            return;
+        }
+        const auto costs = std::make_shared<exact::BoxCosts>(oven, style);
+        std::vector<std::size_t> all(made.held.size());
+        std::iota(all.begin(), all.end(), std::size_t{0});
+        exact::SequenceCosts sequences(costs, possibleStays(made));
+        const std::int64_t below = best.cost - random.between(0, 5);
+        for (int turn = 0; turn < 2; ++turn) { // they go about it in two ways
+            const auto found =
+                sequences.least(all, made.differences, made.engine.trail(), below, 1'000'000);
+            if (!found || found->least < below) {
+                continue;
+            }
+            ++claims;
+            fewer += found->inside.size() < all.size() ? 1 : 0;
+            others += checkAround(oven, style, made, {found->because, found->inside, found->least},
+                                  random);
+        }
+    });
+    EXPECT_GT(claims, 100);
+    EXPECT_GT(others, 400);
+    EXPECT_GT(fewer, 20);
 }
 
 TEST(BoxCosts, AreRememberedAsFarAsTheyGo)
