@@ -12,43 +12,48 @@ namespace {
 
 constexpr std::size_t mostRemembered = 40'000;
 
-std::vector<std::int64_t> shapeOf(const OvenBox& box)
+/// All that the cost of a box follows from.
+std::vector<std::int64_t> wordsOf(const OvenBox& box)
 {
-    std::vector<std::int64_t> shape;
-    shape.reserve(box.stretches.size() * 5 + box.spans.size() * 3);
+    std::vector<std::int64_t> words;
+    words.reserve(1 + box.stretches.size() * 7 + box.spans.size() * 3);
+    words.push_back(static_cast<std::int64_t>(box.stretches.size()));
     for (const OvenStretch& stretch : box.stretches) {
-        shape.insert(shape.end(), {stretch.low, stretch.high, stretch.off ? 1 : 0,
-                                   static_cast<std::int64_t>(stretch.preferred.size())});
-        shape.insert(shape.end(), stretch.preferred.begin(), stretch.preferred.end());
+        words.insert(words.end(),
+                     {stretch.least, stretch.most, stretch.low, stretch.high, stretch.off ? 1 : 0,
+                      static_cast<std::int64_t>(stretch.preferred.size())});
+        words.insert(words.end(), stretch.preferred.begin(), stretch.preferred.end());
     }
     for (const OvenSpan& span : box.spans) {
-        shape.insert(shape.end(), {static_cast<std::int64_t>(span.first),
+        words.insert(words.end(), {static_cast<std::int64_t>(span.first),
                                    static_cast<std::int64_t>(span.last), span.minutes});
     }
-    return shape;
-}
-
-std::vector<std::int64_t> lengthsOf(const OvenBox& box)
-{
-    std::vector<std::int64_t> lengths;
-    lengths.reserve(box.stretches.size() * 2);
-    for (const OvenStretch& stretch : box.stretches) {
-        lengths.push_back(stretch.least);
-        lengths.push_back(stretch.most);
-    }
-    return lengths;
+    return words;
 }
 
 } // namespace
 
+/// Source: FNV-1a, by words (G. Fowler, L. C. Noll, K.-P. Vo).
+std::size_t BoxCosts::HashOfWords::operator()(const std::vector<std::int64_t>& words) const
+{
+    std::uint64_t hash = 14'695'981'039'346'656'037U;
+    for (const std::int64_t word : words) {
+        hash = (hash ^ static_cast<std::uint64_t>(word)) * 1'099'511'628'211U;
+        hash ^= hash >> 32U;
+    }
+    return hash;
+}
+
 std::optional<std::int64_t> BoxCosts::known(const OvenBox& box, std::int64_t below) const
 {
-    const auto ofShape = known_.find(shapeOf(box));
-    if (ofShape == known_.end()) {
-        return std::nullopt;
-    }
-    const auto found = ofShape->second.find(lengthsOf(box));
-    if (found == ofShape->second.end()) {
+    return knownOf(wordsOf(box), below);
+}
+
+std::optional<std::int64_t> BoxCosts::knownOf(const std::vector<std::int64_t>& words,
+                                              std::int64_t below) const
+{
+    const auto found = known_.find(words);
+    if (found == known_.end()) {
         return std::nullopt;
     }
     const Known& cost = found->second;
@@ -58,17 +63,16 @@ std::optional<std::int64_t> BoxCosts::known(const OvenBox& box, std::int64_t bel
 
 std::int64_t BoxCosts::least(const OvenBox& box, std::int64_t below)
 {
-    if (const auto found = known(box, below)) {
+    std::vector<std::int64_t> words = wordsOf(box);
+    if (const auto found = knownOf(words, below)) {
         return *found;
     }
-    if (count_ >= mostRemembered) {
+    if (known_.size() >= mostRemembered) {
         known_.clear();
-        count_ = 0;
     }
     const BoxCost cost = leastCostInBox(oven_, style_, box, below);
     work_ += cost.work;
-    known_[shapeOf(box)][lengthsOf(box)] = {below, cost.least};
-    ++count_;
+    known_[std::move(words)] = {below, cost.least};
     return cost.least;
 }
 

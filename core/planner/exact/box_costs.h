@@ -2,9 +2,10 @@
 // remembered, since a search comes back to the same ones.
 #pragma once
 
+#include <cstddef>
 #include <cstdint>
-#include <map>
 #include <optional>
+#include <unordered_map>
 #include <vector>
 
 #include "core/assign/oven_box.h"
@@ -34,15 +35,16 @@ private:
         std::int64_t below = 0;
         std::int64_t least = 0;
     };
-    /// The least and the most length of each stretch.
-    using Lengths = std::vector<std::int64_t>;
-    using Shape = std::vector<std::int64_t>; // all else
-    using OfShape = std::map<Lengths, Known>;
+    struct HashOfWords
+    {
+        std::size_t operator()(const std::vector<std::int64_t>& words) const;
+    };
+    [[nodiscard]] std::optional<std::int64_t> knownOf(const std::vector<std::int64_t>& words,
+                                                      std::int64_t below) const;
 
     Oven oven_;
     OvenProgramStyle style_;
-    std::map<Shape, OfShape> known_;
-    std::size_t count_ = 0;
+    std::unordered_map<std::vector<std::int64_t>, Known, HashOfWords> known_;
     std::int64_t work_ = 0;
 };
 
