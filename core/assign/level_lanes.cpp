@@ -106,6 +106,16 @@ SUPPERTIDE_WIDE void leadFrom(const LevelsAllowed& allowed, const std::vector<Le
     }
 }
 
+void narrowReached(std::vector<Level>& levels, std::int64_t low, std::int64_t high)
+{
+    const Level least = LevelLanes::levelOf(low);
+    const Level most = LevelLanes::levelOf(high);
+    for (Level& level : levels) {
+        level = std::min(level, most);
+        level = level < least ? never : level;
+    }
+}
+
 SUPPERTIDE_WIDE void greatestOf(const Level* rows, std::size_t count, std::size_t width,
                                 const Level* most, Level* greatest)
 {

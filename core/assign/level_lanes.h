@@ -3,6 +3,7 @@
 // in them.
 #pragma once
 
+#include <algorithm>
 #include <cstddef>
 #include <cstdint>
 #include <vector>
@@ -20,6 +21,10 @@ struct LevelLanes
     std::size_t count = 0;
     const Level* last = nullptr;
 
+    [[nodiscard]] static Level levelOf(std::int64_t milliC)
+    {
+        return static_cast<Level>(std::clamp<std::int64_t>(milliC, -unbounded, unbounded));
+    }
     [[nodiscard]] const Level* at(std::size_t i) const
     {
         return i < count ? from + i * lane : last;
@@ -91,6 +96,9 @@ struct LevelsBefore
 void leadFrom(const LevelsAllowed& allowed, const std::vector<LevelsBefore>& from,
               std::size_t width, const LevelLanes::Level* hottest, const LevelLanes::Level* blocked,
               LevelLanes::Level* found, LevelLanes::Level* best);
+
+/// What has been reached, for a moment that must be no cooler, and no hotter.
+void narrowReached(std::vector<LevelLanes::Level>& levels, std::int64_t low, std::int64_t high);
 
 /// The greatest of each of so many rows, none counted for more than `most`, into `greatest`.
 void greatestOf(const LevelLanes::Level* rows, std::size_t count, std::size_t width,

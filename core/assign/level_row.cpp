@@ -6,7 +6,7 @@ LevelRow::LevelRow(std::int64_t first, std::size_t costs, const std::vector<std:
                    const Level* levels, std::size_t stride)
     : first_(first), costs_(costs)
 {
-    thread_local std::vector<std::size_t> kept;
+    thread_local std::vector<std::size_t> kept; // room, so that none is asked for each time
     findDifferent(levels, ends.size() - 1, stride, costs, kept);
     kept.push_back(ends.size() - 1); // none so far
     groups_ = kept.size();

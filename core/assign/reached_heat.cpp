@@ -8,12 +8,6 @@ namespace {
 
 constexpr std::size_t lane = LevelLanes::lane;
 
-LevelLanes::Level clamped(std::int64_t milliC)
-{
-    return static_cast<LevelLanes::Level>(
-        std::clamp<std::int64_t>(milliC, -LevelLanes::unbounded, LevelLanes::unbounded));
-}
-
 std::int64_t endOf(const ReachedHeat::Row& row)
 {
     return row.first + static_cast<std::int64_t>(row.costs);
@@ -90,7 +84,7 @@ ReachedHeat::Row ReachedHeat::after(const AskedOfMinute& minute, const Row& befo
     from_.assign(
         1, {isInLanes ? here : off_.data(), isInLanes ? here - onMinute_ : on_.data(), never});
     Level best = never;
-    leadFrom({clamped(minute.low), clamped(minute.highNext),
+    leadFrom({LevelLanes::levelOf(minute.low), LevelLanes::levelOf(minute.highNext),
               static_cast<Level>(oven_.heatMilliCPerMin),
               static_cast<Level>(oven_.coolMilliCPerMin), oven_.ambientC * 1000},
              from_, width, hottest_.data(), blocked_.data(), found_.data(), &best);
@@ -100,12 +94,7 @@ ReachedHeat::Row ReachedHeat::after(const AskedOfMinute& minute, const Row& befo
 
 void ReachedHeat::narrow(Row& row, std::int64_t low, std::int64_t high)
 {
-    const Level least = clamped(low);
-    const Level most = clamped(high);
-    for (Level& level : row.levels) {
-        level = std::min(level, most);
-        level = level < least ? never : level;
-    }
+    narrowReached(row.levels, low, high);
 }
 
 void ReachedHeat::takeBetter(Row& row, const Row& other)

@@ -12,12 +12,6 @@ namespace {
 constexpr std::int64_t mostCosts = 3'000; // of a row
 constexpr std::size_t lane = LevelRow::lane;
 
-std::int32_t clamped(std::int64_t milliC)
-{
-    return static_cast<std::int32_t>(
-        std::clamp<std::int64_t>(milliC, -SettingLevels::unbounded, SettingLevels::unbounded));
-}
-
 } // namespace
 
 ReachedLevels::ReachedLevels(const Oven& oven, const OvenProgramStyle& style,
@@ -126,7 +120,7 @@ ReachedLevels::Row ReachedLevels::after(const AskedOfMinute& minute, const Row& 
     const std::size_t costs = from_.size();
     found_.resize(std::max(found_.size(), costs * width_));
     best_.resize(costs);
-    leadFrom({clamped(minute.low), clamped(minute.highNext),
+    leadFrom({LevelLanes::levelOf(minute.low), LevelLanes::levelOf(minute.highNext),
               static_cast<Level>(oven_.heatMilliCPerMin),
               static_cast<Level>(oven_.coolMilliCPerMin), oven_.ambientC * 1000},
              from_, width_, hottestOf_.data(), blocked_.data(), found_.data(), best_.data());
@@ -150,12 +144,7 @@ ReachedLevels::Row ReachedLevels::after(const AskedOfMinute& minute, const Row& 
 
 void ReachedLevels::narrow(Row& row, std::int64_t low, std::int64_t high)
 {
-    const Level least = clamped(low);
-    const Level most = clamped(high);
-    for (Level& level : row.levels) {
-        level = std::min(level, most);
-        level = level < least ? never : level;
-    }
+    narrowReached(row.levels, low, high);
 }
 
 void ReachedLevels::takeBetter(Row& row, const Row& other) const

@@ -17,11 +17,6 @@ Level milli(int degrees)
     return degrees * 1000;
 }
 
-Level clamped(std::int64_t milliC)
-{
-    return static_cast<Level>(std::clamp<std::int64_t>(milliC, -unbounded, unbounded));
-}
-
 constexpr std::size_t mostCosts = 3'000; // of a row
 constexpr std::size_t lane = LevelRow::lane;
 constexpr std::int64_t workOfRow = 200; // levels
@@ -73,7 +68,7 @@ SettingLevels::Prices SettingLevels::pricesOf(const AskedOfMinute& minute) const
 
 SettingLevels::Row SettingLevels::atEnd(std::int64_t low) const
 {
-    return rowOf(0, clamped(low));
+    return rowOf(0, LevelLanes::levelOf(low));
 }
 
 /// The same for all, from a cost on.
@@ -129,7 +124,7 @@ void SettingLevels::divide(const AskedOfMinute& minute, const Prices& prices, co
 {
     parts_.clear();
     const std::size_t blocked = blockedFrom(minute);
-    const Level ceiling = clamped(minute.highNext);
+    const Level ceiling = LevelLanes::levelOf(minute.highNext);
     for (std::size_t group = 0; group + 1 < after.groups(); ++group) {
         const std::size_t end = std::min(after.endOf(group), blocked);
         std::size_t column = after.beginOf(group);
@@ -286,9 +281,9 @@ SettingLevels::Row SettingLevels::before(const AskedOfMinute& asked, const Row& 
         return rowOf(below, unbounded);
     }
     divide(asked, prices, after, below);
-    const LevelsAsked minute{clamped(asked.low),
-                             std::min(clamped(asked.high), hottest_),
-                             clamped(asked.highNext),
+    const LevelsAsked minute{LevelLanes::levelOf(asked.low),
+                             std::min(LevelLanes::levelOf(asked.high), hottest_),
+                             LevelLanes::levelOf(asked.highNext),
                              static_cast<Level>(oven_.heatMilliCPerMin),
                              static_cast<Level>(oven_.coolMilliCPerMin),
                              milli(oven_.ambientC),
@@ -302,7 +297,7 @@ SettingLevels::Row SettingLevels::before(const AskedOfMinute& asked, const Row& 
 
 void SettingLevels::narrow(Row& row, std::int64_t low, std::int64_t high)
 {
-    row.narrow(clamped(low), clamped(high));
+    row.narrow(LevelLanes::levelOf(low), LevelLanes::levelOf(high));
 }
 
 void SettingLevels::takeBetter(Row& row, const Row& other) const
