@@ -12,6 +12,7 @@ namespace {
 using Level = LevelLanes::Level;
 constexpr Level unbounded = LevelLanes::unbounded;
 constexpr Level never = -LevelLanes::unbounded;
+// Loops of so few rounds would be unrolled before they can be made wide: hence the pragmas.
 constexpr std::size_t lane = LevelLanes::lane;
 
 } // namespace

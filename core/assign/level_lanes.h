@@ -10,7 +10,8 @@
 
 namespace suppertide {
 
-/// Levels by cost, so many at once; beyond their lanes as in the last one.
+/// Levels are temperatures in thousandths of a degree; here by cost, so many at once; beyond their
+/// lanes as in the last one.
 struct LevelLanes
 {
     using Level = std::int32_t;

@@ -40,7 +40,7 @@ LevelRow LevelRow::lower(const LevelRow& one, const LevelRow& two)
     const std::size_t stride = LevelLanes::countFor(costs) * lane;
     std::vector<Level> levels((one.groups_ + two.groups_) * stride + lane);
     std::vector<std::size_t> ends;
-    const auto isAt = [&](std::size_t i, std::size_t j) {
+    const auto write = [&](std::size_t i, std::size_t j) {
         Level* place = levels.data() + ends.size() * stride;
         if (later <= lane) {
             lowerOf(one.lanesOf(i, static_cast<std::size_t>(one.first_ - first)),
@@ -55,7 +55,7 @@ LevelRow LevelRow::lower(const LevelRow& one, const LevelRow& two)
     std::size_t i = 0;
     std::size_t j = 0;
     while (i < one.groups_ && j < two.groups_) {
-        isAt(i, j);
+        write(i, j);
         const std::size_t last = std::min(one.endOf(i), two.endOf(j));
         ends.push_back(last);
         i += one.endOf(i) == last ? std::size_t{1} : 0;

@@ -40,8 +40,7 @@ public:
     }
     /// Tells of each length that the stretch may have, and of the moment at its beginning then,
     /// until it is told to stop (false), or nothing will do. Costs to come from `room` on do not
-    /// matter. `eachCounts`:
-    /// of longer ones that are no different, too.
+    /// matter. `eachCounts`: of longer ones that are no different, too.
     template <typename Emit>
     void through(const OvenStretch& stretch, const StretchLengths& lengths, Moment here,
                  std::int64_t room, bool eachCounts, const Emit& emit)

@@ -171,7 +171,8 @@ void ReachedLevels::takeBetter(Row& row, const Row& other) const
 
 bool ReachedLevels::isAny(const Row& row)
 {
-    return std::ranges::any_of(row.levels, [](Level level) { return level != never; });
+    return row.isUnknown() ||
+           std::ranges::any_of(row.levels, [](Level level) { return level != never; });
 }
 
 bool ReachedLevels::meets(const Row& reached, const SettingLevels::Row& needed,

@@ -236,12 +236,19 @@ SettingLevels::Row SettingLevels::rowFrom(std::int64_t first, std::size_t costs,
     while (begin < costs && none[begin] == unbounded) {
         ++begin;
     }
+    if (begin == costs && costs > mostCosts) {
+        return {};
+    }
     if (begin == costs) {
         return rowOf(first + static_cast<std::int64_t>(costs), unbounded);
     }
     std::size_t end = begin + 1;
     while (end < costs && worst_[end - 1] != low && worst_[end - 1] != -unbounded) {
         ++end;
+    }
+    if (end == costs && costs > mostCosts && worst_[end - 1] != low &&
+        worst_[end - 1] != -unbounded) {
+        return {}; // more costs than were looked at may tell them apart
     }
     const auto isAsBefore = [&](std::size_t cost) {
         for (const Level* levels = found_.data(); levels <= none; levels += stride) {

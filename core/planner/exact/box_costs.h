@@ -17,7 +17,8 @@ class BoxCosts
 public:
     BoxCosts(const Oven& oven, const OvenProgramStyle& style) : oven_(oven), style_(style) {}
 
-    /// Costs from `below` on are not told apart.
+    /// Costs from `below` on are not told apart. Asked with a higher `below` it may say less, as it
+    /// looks less closely where heat and settings are far from that.
     [[nodiscard]] std::int64_t least(const OvenBox& box, std::int64_t below);
     /// The same, if it need not be looked for.
     [[nodiscard]] std::optional<std::int64_t> known(const OvenBox& box, std::int64_t below) const;

@@ -31,6 +31,7 @@ struct FewerStays
     OvenSequence sequence;
 };
 
+/// None left out.
 [[nodiscard]] FewerStays allStays(const std::vector<HeldStay>& held, OvenSequence sequence);
 
 /// Leaves out stays without which the sequence of the others costs `least` too; that of all does.

@@ -168,6 +168,22 @@ TEST(SettingLevels, AreAsForEachSettingByItself)
     EXPECT_LT(3 * groups, columns); // what keeping them in groups is for
 }
 
+/// A minute on costs more than is told apart: not even that being on would do may be denied.
+TEST(SettingLevels, SayNothingOfTooManyCosts)
+{
+    Random random(1);
+    const Oven oven = test::coldOven(random, 2, 110, {4'000, 15'000, 2'000, 8'000});
+    const auto isUnknown = [&](std::int64_t onMinute, std::int64_t need) {
+        const OvenProgramStyle style{.onMinute = onMinute};
+        const SettingLevels levels(oven, {}, style, SettingLevels::plenty, 0);
+        const AskedOfMinute asked{-unbounded, unbounded, unbounded, false, {}};
+        return levels.before(asked, levels.atEnd(need), SettingLevels::plenty).isUnknown();
+    };
+    EXPECT_FALSE(isUnknown(1, 90'000));
+    EXPECT_TRUE(isUnknown(5'000, 90'000));
+    EXPECT_TRUE(isUnknown(5'000, 110'000)); // off will not do at all
+}
+
 LevelRow anyLevels(Random& random)
 {
     const auto costs = static_cast<std::size_t>(random.between(1, 40));
