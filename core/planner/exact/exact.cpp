@@ -59,6 +59,7 @@ ExactSearch::ExactSearch(const Problem& problem, quick_start::Budget& budget, st
                          Better better, Bounded bounded)
     : problem_(&problem), budget_(&budget), dice_(seed), better_(std::move(better)),
       bounded_(std::move(bounded)), model_(problem, {}), programs_(problem), branching_(model_),
+      neighbourhoods_(model_, dice_),
       search_(
           model_.engine(), [this](const engine::Trail& trail) { return branching_.next(trail); },
           [this, left = std::int64_t{0}](std::int64_t steps) mutable {
@@ -260,75 +261,21 @@ void ExactSearch::raiseBound(std::int64_t conflicts)
     noteBound();
 }
 
-/// Tasks near each other in time, or drawn, or tied by lags, or all that share an oven.
-std::vector<bool> ExactSearch::freedTasks()
-{
-    const std::size_t count = problem_->tasks.size();
-    std::vector<bool> freed(count, false);
-    const TaskIndex centre{dice_.below(count)};
-    std::size_t left = std::min(count, freed_);
-    if (dice_.percent(60)) {
-        const Bound at = bestValues_[model_.start(centre).index];
-        std::vector<std::pair<Bound, std::size_t>> near;
-        for (const TaskIndex task : problem_->tasks.indices()) {
-            near.emplace_back(std::abs(bestValues_[model_.start(task).index] - at), task.value());
-        }
-        std::sort(near.begin(), near.end());
-        for (std::size_t i = 0; i < left; ++i) {
-            freed[near[i].second] = true;
-        }
-        return freed;
-    }
-    freed[centre.value()] = true;
-    if (!problem_->ovenDemands.empty() && dice_.percent(12)) {
-        freeOven(freed);
-        left = std::max<std::size_t>(left / 2, 2);
-    }
-    for (std::size_t tries = 0; left > 0 && tries < 4 * count; ++tries) {
-        const bool tied = !problem_->lags.empty() && dice_.percent(70);
-        if (!tied) {
-            freed[dice_.below(count)] = true;
-            --left;
-            continue;
-        }
-        const Lag& lag = problem_->lags[LagIndex{dice_.below(problem_->lags.size())}];
-        if (freed[lag.from.task.value()] != freed[lag.to.task.value()]) {
-            freed[lag.from.task.value()] = true;
-            freed[lag.to.task.value()] = true;
-            --left;
-        }
-    }
-    return freed;
-}
-
-/// All that is in the oven of something drawn.
-void ExactSearch::freeOven(std::vector<bool>& freed)
-{
-    const auto oven = best_->ovens[OvenDemandIndex{dice_.below(problem_->ovenDemands.size())}];
-    for (const OvenDemandIndex index : problem_->ovenDemands.indices()) {
-        if (best_->ovens[index] == oven) {
-            freed[problem_->ovenDemands[index].from.task.value()] = true;
-            freed[problem_->ovenDemands[index].to.task.value()] = true;
-        }
-    }
-}
-
-Literals ExactSearch::neighbourhood()
+Literals ExactSearch::neighbourhoodOf(const Neighbourhoods::Freed& freed)
 {
     Literals result{below(model_.likelyCost(), *best_->cost)};
-    std::vector<bool> freed = freedTasks();
     for (const ChoiceIndex choice : problem_->choices.indices()) {
         bool open = dice_.percent(10);
         for (const Option& option : problem_->choices[choice].options) {
-            open = open || std::any_of(option.tasks.begin(), option.tasks.end(),
-                                       [&](TaskIndex task) { return freed[task.value()]; });
+            open = open ||
+                   std::ranges::any_of(option.tasks, [&](TaskIndex task) { return freed[task]; });
         }
         if (!open) {
             result.push_back(model_.option(choice, *best_->options[choice]));
         }
     }
     for (const TaskIndex task : problem_->tasks.indices()) {
-        if (!freed[task.value()] && best_->starts[task]) {
+        if (!freed[task] && best_->starts[task]) {
             const Bound at = bestValues_[model_.start(task).index];
             result.push_back(engine::atMost(model_.start(task), at));
             result.push_back(engine::atLeast(model_.start(task), at));
@@ -339,10 +286,13 @@ Literals ExactSearch::neighbourhood()
 
 void ExactSearch::improveAround(std::int64_t conflicts)
 {
-    const End end = search_.run(neighbourhood(), {conflicts, true});
+    const auto drawn = neighbourhoods_.draw(*best_, bestValues_, freed_);
+    const End end = search_.run(neighbourhoodOf(drawn.freed), {conflicts, true});
     noteBound();
     if (end == End::Found) {
         read();
+    } else if (!drawn.isOfSize) {
+        return;
     } else if (end == End::Infeasible) {
         freed_ = std::min(freed_ + 1, std::max<std::size_t>(2, problem_->tasks.size()));
     } else if (freed_ > 3) {

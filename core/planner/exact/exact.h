@@ -12,6 +12,7 @@
 #include "core/planner/exact/branching.h"
 #include "core/planner/exact/cost_cores.h"
 #include "core/planner/exact/model.h"
+#include "core/planner/exact/neighbourhoods.h"
 #include "core/planner/exact/oven_programs.h"
 #include "core/planner/quick_start/budget.h"
 #include "core/planner/quick_start/dice.h"
@@ -75,9 +76,8 @@ private:
     bool learnFromOvens();
     /// For good, here and elsewhere.
     void hold(const Literals& clause);
-    [[nodiscard]] Literals neighbourhood();
-    [[nodiscard]] std::vector<bool> freedTasks();
-    void freeOven(std::vector<bool>& freed);
+    /// All that is not freed where the best schedule has it, and cheaper.
+    [[nodiscard]] Literals neighbourhoodOf(const Neighbourhoods::Freed& freed);
     void noteBound();
     void noteElsewhere();
     [[nodiscard]] bool costsOneLag() const;
@@ -99,6 +99,7 @@ private:
     Model model_;
     OvenPrograms programs_;
     Branching branching_;
+    Neighbourhoods neighbourhoods_;
     engine::Search search_;
     std::optional<CostCores> cores_;
     Work work_ = Work::All;

@@ -121,7 +121,9 @@ Blocks taken(const PartialPlan& plan, Dice& dice)
 
 std::optional<QuickStart::Draft> QuickStart::withOtherOption(const Draft& current)
 {
-    auto draft = begun(otherOptions(current));
+    // Where two dishes want one oven, neither may be done otherwise alone.
+    constexpr std::uint64_t twoPercent = 40;
+    auto draft = begun(otherOptions(current, dice_.percent(twoPercent) ? 2 : 1));
     if (draft) {
         draft->plan = carriedOver(current.plan, *draft->instance);
     }

@@ -175,10 +175,12 @@ bool QuickStart::settle(Draft& draft, std::size_t mostEjections, bool cheap)
     return false;
 }
 
-/// One choice made otherwise: rather one whose tasks often did not fit.
-Instance::Options QuickStart::otherOptions(const Draft& draft)
+/// One choice made otherwise, or two: rather those with many tasks, or whose tasks often did not
+/// fit.
+Instance::Options QuickStart::otherOptions(const Draft& draft, int choices)
 {
-    Instance::Options options = draft.instance->options();
+    const Instance::Options& current = draft.instance->options();
+    Instance::Options options = current;
     std::vector<std::pair<ChoiceIndex, std::size_t>> open; // with its weight
     std::size_t total = 0;
     for (const ChoiceIndex choice : problem_->choices.indices()) {
@@ -186,7 +188,10 @@ Instance::Options QuickStart::otherOptions(const Draft& draft)
             continue;
         }
         std::int64_t weight = 1;
-        for (const TaskIndex task : problem_->choices[choice].options[*options[choice]].tasks) {
+        for (const Option& option : problem_->choices[choice].options) {
+            weight += static_cast<std::int64_t>(option.tasks.size());
+        }
+        for (const TaskIndex task : problem_->choices[choice].options[*current[choice]].tasks) {
             weight += weights_[task];
         }
         open.emplace_back(choice, static_cast<std::size_t>(weight));
@@ -195,15 +200,17 @@ Instance::Options QuickStart::otherOptions(const Draft& draft)
     if (total == 0) {
         return options;
     }
-    std::size_t drawn = dice_.below(total);
-    std::size_t at = 0;
-    while (drawn >= open[at].second) {
-        drawn -= open[at].second;
-        ++at;
+    for (int i = 0; i < choices; ++i) {
+        std::size_t drawn = dice_.below(total);
+        std::size_t at = 0;
+        while (drawn >= open[at].second) {
+            drawn -= open[at].second;
+            ++at;
+        }
+        const ChoiceIndex choice = open[at].first;
+        const std::size_t other = dice_.below(problem_->choices[choice].options.size() - 1);
+        options[choice] = OptionIndex{other < current[choice]->value() ? other : other + 1};
     }
-    const ChoiceIndex choice = open[at].first;
-    const std::size_t other = dice_.below(problem_->choices[choice].options.size() - 1);
-    options[choice] = OptionIndex{other < options[choice]->value() ? other : other + 1};
     return options;
 }
 
@@ -236,7 +243,7 @@ bool QuickStart::makeFirst()
             draft = begun(options);
             continue;
         }
-        options = otherOptions(*draft);
+        options = otherOptions(*draft, 1);
         for (std::int64_t& weight : weights_) {
             weight /= 2;
         }

@@ -46,7 +46,7 @@ private:
     void unplaceUnkept(Draft& draft, Penalties& penalties);
     void noteContradiction(const Instance::Options& options);
     [[nodiscard]] std::string nameOf(const Instance& instance, const Blame& blame) const;
-    [[nodiscard]] Instance::Options otherOptions(const Draft& draft);
+    [[nodiscard]] Instance::Options otherOptions(const Draft& draft, int choices);
     void offer(const Draft& draft);
     [[nodiscard]] bool goesOn() const { return wantsMore_ && !budget_->isOver(); }
 

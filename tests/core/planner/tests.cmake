@@ -1,5 +1,5 @@
 suppertide_test(core/planner DEPENDS core/planner core/check core/exchange tests/support/problem)
-suppertide_test(core/planner/quick_start DEPENDS core/planner)
+suppertide_test(core/planner/quick_start DEPENDS core/planner tests/support/problem)
 suppertide_test(core/planner/engine DEPENDS core/planner/engine)
 if(SUPPERTIDE_ASSERT_EXPLANATIONS OR SUPPERTIDE_BUILD STREQUAL "asan")
     target_compile_definitions(test_core_planner_engine PRIVATE SUPPERTIDE_ASSERT_EXPLANATIONS)
