@@ -27,9 +27,10 @@ constexpr std::int64_t shareOfFew = 6;
 constexpr std::int64_t shareOfMany = 40;
 constexpr std::size_t manyTasks = 60;
 constexpr std::chrono::milliseconds longestOfFew{40};
-/// Steps within which the quick start finds a first plan where there is an easy one; after these
-/// the engine looks for one, or proves that there is none.
+/// Steps within which the quick start finds a first plan where there is an easy one, and for each
+/// task; after these the engine looks for one, or proves that there is none.
 constexpr std::int64_t stepsToFirst = 40'000;
+constexpr std::int64_t stepsToFirstOfTask = 100;
 constexpr std::int64_t stepsIfPlain = 500;
 /// Share of the limits after which, without a plan, the quick start takes over again.
 constexpr std::int64_t shareWithoutPlan = 60;
@@ -166,7 +167,9 @@ SearchResult searchFirst(const Run& run)
     }
     PlannerLimits first = own;
     const bool plain = isPlain(run.problem);
-    first.steps = std::min(own.steps, plain ? stepsIfPlain : stepsToFirst);
+    const auto tasks = static_cast<std::int64_t>(run.problem.tasks.size());
+    const std::int64_t toFirst = std::max(stepsToFirst, stepsToFirstOfTask * tasks);
+    first.steps = std::min(own.steps, plain ? stepsIfPlain : toFirst);
     Budget budget(first, run.stop, run.started);
     QuickStart quickStart(run.problem, budget, own.seed, [&](const Schedule& schedule) {
         if (!plain) {

@@ -141,8 +141,9 @@ public:
     [[nodiscard]] const Options& options() const { return options_; }
     [[nodiscard]] const IndexedVector<TaskIndex, bool>& present() const { return present_; }
     [[nodiscard]] std::optional<TaskPlace> placeOf(TaskIndex task) const { return places_[task]; }
-    /// Steps that making this has taken.
-    [[nodiscard]] std::int64_t cost() const { return network_.work() / 16 + 1; }
+    /// Steps that making this has taken; one of the network's is worth far less than one that
+    /// places a block.
+    [[nodiscard]] std::int64_t cost() const { return network_.work() / 256 + 1; }
 
     IndexedVector<BlockIndex, Block> blocks;
     IndexedVector<WorkIndex, Work> work;

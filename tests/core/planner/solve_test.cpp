@@ -437,6 +437,41 @@ TEST(Solve, ProvesNothingFromATaskThatNeedNotBe)
     EXPECT_EQ(planned(made.problem).schedule.cost, 7);
 }
 
+// The engine, which would have to find one if the quick start did not, takes far longer.
+TEST(Solve, FindsAFirstPlanOfManyTasksSoon)
+{
+    SmallProblem made(2880);
+    for (int i = 0; i < 20; ++i) {
+        made.cook("c" + std::to_string(i));
+    }
+    TaskIndex served;
+    for (int i = 0; i < 500; ++i) {
+        const std::string id = std::to_string(i);
+        if (i % 50 == 0) {
+            served = made.task("served" + id, 0);
+            made.problem.tasks[served].window = interval(2400, 2800);
+        }
+        const TaskIndex chop = made.work("chop" + id, 20);
+        const TaskIndex fry = made.work("fry" + id, 20);
+        made.lag("then" + id, endOf(chop), startOf(fry), 0, 600);
+        made.lag("keeps" + id, endOf(fry), startOf(served), 0, 1500);
+    }
+    std::int64_t first = 0;
+    std::stop_source found;
+    PlannerLimits limits;
+    limits.wallClock = std::chrono::minutes{10};
+    const auto outcome =
+        solve(made.problem, limits, found.get_token(), [&](const PlannerProgress& progress) {
+            if (progress.better && first == 0) {
+                first = progress.stepsTaken;
+                found.request_stop();
+            }
+        });
+    EXPECT_TRUE(outcome.schedule.cost);
+    EXPECT_GT(first, 0);
+    EXPECT_LT(first, 40'000);
+}
+
 // Two thousand years of minutes are more than the engine reckons with.
 TEST(Solve, PlansWhatIsTooLargeForTheEngine)
 {
