@@ -16,6 +16,8 @@ constexpr std::int64_t forTrying = 20; // what a search without any conflict cou
 /// Where there are more, a conflict counts for several.
 constexpr std::int64_t stepsAConflict = 300;
 constexpr std::size_t mostToShrink = 24;
+/// Percent of what was left of it when the terms were last held to what is better.
+constexpr std::int64_t lessToHoldAnew = 70;
 
 /// A core may name less than was assumed of a view.
 bool names(const Literals& core, Literal assumed)
@@ -168,6 +170,27 @@ std::size_t CostCores::replaceBySum(const std::vector<std::size_t>& together)
     return charges_.size() - 1;
 }
 
+/// What is better costs less by the terms as they are now, too. Of sums more is known than of what
+/// they are made of, so this rules out far more than the cost as it was; better than a sum of the
+/// cost's own variable, as explanations need not name that.
+bool CostCores::holdToBetter(Literal better)
+{
+    const std::int64_t left = better.bound - bound();
+    if (leftWhenHeld_ && (left >= *leftWhenHeld_ || left * 100 > *leftWhenHeld_ * lessToHoldAnew)) {
+        return true;
+    }
+    leftWhenHeld_ = left;
+    std::vector<engine::WeightedView> terms;
+    for (const Charge& charge : charges_) {
+        if (charge.weight > 0) {
+            terms.push_back({charge.view, static_cast<Bound>(charge.weight)});
+        }
+    }
+    engine::Engine& engine = model_->engine();
+    engine::LinearPropagator::post(engine, std::move(terms), better.bound - fixed_);
+    return engine.propagate();
+}
+
 /// In steps that double, as long as it is easy to see that the charge is higher. False: nothing is
 /// better any more.
 bool CostCores::pushUp(std::size_t charge, Literal better)
@@ -197,6 +220,9 @@ CostCores::End CostCores::raise(Literal better, std::int64_t conflicts)
     while (left_ > 0) {
         engine.addFact(engine::atLeast(model_->cost(), static_cast<Bound>(bound())));
         if (!engine.propagate() || model_->isNever(better)) {
+            return End::Infeasible;
+        }
+        if (!holdToBetter(better)) {
             return End::Infeasible;
         }
         const End end = tryFor(assumptions(better), left_);

@@ -5,7 +5,8 @@
 //     3·x + 2·y + 5·z,  x ≤ 0 and y ≤ 0 cannot both hold
 //  →  2·s + 1·x + 5·z + 2,  s = x + y − 1 ≥ 0
 //
-// What it learns holds for schedules that are cheaper than the best known.
+// What it learns holds for schedules that are cheaper than the best known; among them the terms as
+// they are now must come to less than that one's cost, which is held to while searching.
 // Source: A. Morgado, C. Dodaro, J. Marques-Silva, Core-guided MaxSAT with soft cardinality
 // constraints (2014); C. Ansótegui, M. Bonet, J. Levy, SAT-based MaxSAT algorithms (2013), for
 // looking at heavy terms first; for integers G. Gange, J. Berg, E. Demirović, P. Stuckey,
@@ -13,6 +14,7 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <vector>
 
 #include "core/planner/engine/search.h"
@@ -51,6 +53,7 @@ private:
     [[nodiscard]] Literals shrunk(Literals core, Literal better);
     [[nodiscard]] Model::AsGaps sumOfGaps(const std::vector<std::size_t>& together) const;
     [[nodiscard]] std::size_t replaceBySum(const std::vector<std::size_t>& together);
+    [[nodiscard]] bool holdToBetter(Literal better);
     [[nodiscard]] bool pushUp(std::size_t charge, Literal better);
 
     Model* model_;
@@ -59,7 +62,8 @@ private:
     std::int64_t fixed_ = 0;
     std::int64_t lightest_ = 0; // weight of the lightest charge that is looked at
     bool looksAtAll_ = false;
-    std::int64_t left_ = 0; // conflicts
+    std::optional<std::int64_t> leftWhenHeld_; // what could still be better then
+    std::int64_t left_ = 0;                    // conflicts
 };
 
 } // namespace suppertide::exact
