@@ -114,6 +114,19 @@ struct Extremes
     Schedule dearest;
 };
 
+void note(std::optional<Extremes>& extremes, const Schedule& schedule)
+{
+    if (!extremes) {
+        extremes = {schedule, schedule};
+    }
+    if (*schedule.cost < *extremes->cheapest.cost) {
+        extremes->cheapest = schedule;
+    }
+    if (*schedule.cost > *extremes->dearest.cost) {
+        extremes->dearest = schedule;
+    }
+}
+
 /// Of all schedules, by trying all; absent: there is none.
 std::optional<Extremes> extremesOf(const Problem& problem)
 {
@@ -135,13 +148,7 @@ std::optional<Extremes> extremesOf(const Problem& problem)
         while (true) {
             if (check(problem, schedule).empty()) {
                 schedule.cost = costOf(problem, schedule).total();
-                result = result.value_or(Extremes{schedule, schedule});
-                if (*schedule.cost < *result->cheapest.cost) {
-                    result->cheapest = schedule;
-                }
-                if (*schedule.cost > *result->dearest.cost) {
-                    result->dearest = schedule;
-                }
+                note(result, schedule);
             }
             std::size_t i = 0;
             while (i < present.size() && schedule.starts[present[i]] == planTime(last)) {
