@@ -24,7 +24,7 @@ using quick_start::QuickStart;
 
 /// What the quick start gets, in percent of the limits: few tasks leave the engine more to gain.
 constexpr std::int64_t shareOfFew = 6;
-constexpr std::int64_t shareOfMany = 40;
+constexpr std::int64_t shareOfMany = 70;
 constexpr std::size_t manyTasks = 60;
 constexpr std::chrono::milliseconds longestOfFew{40};
 /// Steps within which the quick start finds a first plan where there is an easy one, and for each

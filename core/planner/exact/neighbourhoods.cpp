@@ -7,7 +7,7 @@ namespace suppertide::exact {
 
 namespace {
 
-constexpr std::uint64_t heatedPercent = 15;
+constexpr std::uint64_t heatedPercent = 8;
 constexpr std::uint64_t nearPercent = 60; // of the others
 constexpr std::uint64_t ovenPercent = 12; // of the rest
 constexpr std::uint64_t tiedPercent = 70;
