@@ -16,8 +16,8 @@ constexpr std::int64_t forTrying = 20; // what a search without any conflict cou
 /// Where there are more, a conflict counts for several.
 constexpr std::int64_t stepsAConflict = 300;
 constexpr std::size_t mostToShrink = 24;
-/// Percent of what was left of it when the terms were last held to what is better.
-constexpr std::int64_t lessToHoldAnew = 70;
+/// When no more percent are left between bound and best than when terms were last held to it.
+constexpr std::int64_t percentToHoldAnew = 70;
 
 /// A core may name less than was assumed of a view.
 bool names(const Literals& core, Literal assumed)
@@ -170,13 +170,15 @@ std::size_t CostCores::replaceBySum(const std::vector<std::size_t>& together)
     return charges_.size() - 1;
 }
 
-/// What is better costs less by the terms as they are now, too. Of sums more is known than of what
-/// they are made of, so this rules out far more than the cost as it was; better than a sum of the
-/// cost's own variable, as explanations need not name that.
+/// What is better costs less by the terms as they are now, too: there each sum can be what it is
+/// made of. As more is known of sums than of that, it rules out far more than the cost by its first
+/// terms does. The limit is a number, though it has to be posted anew, as explanations would have
+/// to name the cost's own variable. False: nothing is better.
 bool CostCores::holdToBetter(Literal better)
 {
     const std::int64_t left = better.bound - bound();
-    if (leftWhenHeld_ && (left >= *leftWhenHeld_ || left * 100 > *leftWhenHeld_ * lessToHoldAnew)) {
+    if (leftWhenHeld_ &&
+        (left >= *leftWhenHeld_ || left * 100 > *leftWhenHeld_ * percentToHoldAnew)) {
         return true;
     }
     leftWhenHeld_ = left;

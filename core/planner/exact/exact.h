@@ -64,7 +64,7 @@ private:
     bool read();
     /// Looks for any, or a cheaper, schedule.
     void sweep(std::int64_t conflicts, bool byActivity);
-    /// The same with all but some tasks where they are.
+    /// The same with all but some tasks where they are (neighbourhoods.h).
     void improveAround(std::int64_t conflicts);
     /// Looks for a schedule that is cheaper by much.
     void leap(std::int64_t conflicts);

@@ -1,7 +1,9 @@
 #include "core/planner/exact/neighbourhoods.h"
 
 #include <algorithm>
+#include <cstdint>
 #include <cstdlib>
+#include <utility>
 
 namespace suppertide::exact {
 

@@ -10,7 +10,6 @@
 #pragma once
 
 #include <cstddef>
-#include <utility>
 #include <vector>
 
 #include "core/base/strong_index.h"
