@@ -1,8 +1,8 @@
 #include "core/planner/exact/oven_cost.h"
 
 #include <algorithm>
-#include <array>
 #include <cstdlib>
+#include <functional>
 #include <memory>
 #include <utility>
 
@@ -230,6 +230,10 @@ void OvenCostPropagator::note(std::vector<std::size_t> inside)
         costWithChange_ = settings.withChange;
         costOfShares_ = costOfShares(inside);
         inside_ = std::move(inside);
+        byHeat_ = inside_;
+        std::ranges::stable_sort(byHeat_, std::greater{}, [&](std::size_t i) {
+            return stays_[i].stay.off ? 0 : stays_[i].stay.acceptLow;
+        });
     }
 }
 
@@ -258,26 +262,53 @@ bool OvenCostPropagator::raiseByOrder(Engine& engine, const Literals& because)
     return raiseTo(engine, std::min(ofOneInOrder_, cost + costWithChange_), why);
 }
 
-/// All of them, or those that exclude each other.
-bool OvenCostPropagator::raiseBySequence(Engine& engine, bool& ofAll)
+/// The hottest ones first, as long as it is sure in which order all of them begin and end.
+std::vector<std::size_t> OvenCostPropagator::inSureOrder(const Trail& trail) const
 {
-    const std::int64_t below = engine.trail().most(least_) + std::int64_t{1};
-    if (below >= most_ || below - engine.trail().least(least_) > mostToRaise) {
-        return true;
-    }
-    using Positions = const std::vector<std::size_t>;
-    for (Positions* positions : std::array<Positions*, 2>{&inside_, &order_.chosen()}) {
-        if (const auto found = sequences_.least(*positions, *differences_, engine.trail(), below,
-                                                engine.steps())) {
-            ofAll = positions == &inside_;
-            Literals why = found->because;
-            for (const std::size_t i : found->inside) {
-                why.push_back(stays_[i].inside);
-            }
-            return raiseTo(engine, found->least, why);
+    const auto isSure = [&](const engine::Term& one, const engine::Term& other) {
+        return differences_->least(trail, one, other) >= 0 ||
+               differences_->least(trail, other, one) >= 0;
+    };
+    std::vector<std::size_t> result;
+    for (const std::size_t i : byHeat_) {
+        const PossibleStay& stay = stays_[i];
+        const bool isInOrder = std::ranges::all_of(result, [&](std::size_t j) {
+            const PossibleStay& other = stays_[j];
+            return differences_->least(trail, stay.to, other.from) >= 0 ||
+                   differences_->least(trail, other.to, stay.from) >= 0 ||
+                   (isSure(stay.from, other.from) && isSure(stay.from, other.to) &&
+                    isSure(stay.to, other.from) && isSure(stay.to, other.to));
+        });
+        if (isInOrder) {
+            result.push_back(i);
         }
     }
-    return true;
+    std::ranges::sort(result);
+    return result;
+}
+
+/// In the order in which stays are known to come; of as many of them as it is sure of.
+bool OvenCostPropagator::raiseBySequence(Engine& engine, bool& ofAll)
+{
+    const Trail& trail = engine.trail();
+    const std::int64_t below = trail.most(least_) + std::int64_t{1};
+    if (below >= most_ || below - trail.least(least_) > mostToRaise) {
+        return true;
+    }
+    const std::vector<std::size_t> positions = inSureOrder(trail);
+    const auto* found = sequences_.least(positions, *differences_, trail, below, engine.steps());
+    if (found == nullptr) {
+        return true;
+    }
+    ofAll = positions.size() == inside_.size();
+    if (trail.least(least_) >= found->least) {
+        return true;
+    }
+    Literals why = found->because;
+    for (const std::size_t i : found->inside) {
+        why.push_back(stays_[i].inside);
+    }
+    return raiseTo(engine, found->least, why);
 }
 
 /// The balance of heat takes long to find, so it is left until it can have changed much, or all is

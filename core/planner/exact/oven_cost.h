@@ -47,7 +47,7 @@ public:
 private:
     bool raiseTo(engine::Engine& engine, std::int64_t cost, const engine::Literals& because) const;
     bool raiseByOrder(engine::Engine& engine, const engine::Literals& because);
-    /// In the order in which the stays, or some that exclude each other, are known to come.
+    [[nodiscard]] std::vector<std::size_t> inSureOrder(const engine::Trail& trail) const;
     bool raiseBySequence(engine::Engine& engine, bool& ofAll);
     bool raiseByHeat(engine::Engine& engine, const SureStays& sure, engine::Literals because,
                      std::int64_t& lastMinutes);
@@ -88,6 +88,7 @@ private:
     OneSetting oneSetting_;           // of the first oven
     SequenceCosts sequences_;         // of the first oven
     std::vector<std::size_t> inside_; // when last looked at
+    std::vector<std::size_t> byHeat_; // those, the hottest first
     std::int64_t costOfSettings_ = 0; // for those
     std::int64_t costWithChange_ = 0; // the same, of more settings than one
     std::int64_t costOfShares_ = 0;

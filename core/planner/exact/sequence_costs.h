@@ -10,7 +10,8 @@
 
 #include "core/planner/exact/box_costs.h"
 #include "core/planner/exact/oven_order.h"
-#include "core/planner/exact/oven_sequence.h"
+#include "core/planner/exact/sequence_reader.h"
+#include "core/planner/exact/widened_claim.h"
 
 namespace suppertide::exact {
 
@@ -26,24 +27,38 @@ public:
         engine::Literals because;        // and how they lie to each other
     };
     /// For stays by their positions, the differences of which are known; costs from `below` on are
-    /// not told apart. Absent: their order is not sure, or it does not pay to look. `steps` of the
-    /// engine so far: this takes a share of its time.
-    [[nodiscard]] std::optional<Found> least(const std::vector<std::size_t>& positions,
-                                             const StartDifferences& differences,
-                                             const engine::Trail& trail, std::int64_t below,
-                                             std::int64_t steps);
+    /// not told apart. Null: their order is not sure, or it does not pay to look. `steps` of the
+    /// engine so far: this takes a share of its time. Valid until the next call.
+    [[nodiscard]] const Found* least(const std::vector<std::size_t>& positions,
+                                     const StartDifferences& differences,
+                                     const engine::Trail& trail, std::int64_t below,
+                                     std::int64_t steps);
 
 private:
-    [[nodiscard]] std::vector<HeldStay> held(const std::vector<std::size_t>& positions,
-                                             const StartDifferences& differences,
-                                             const engine::Trail& trail) const;
-    [[nodiscard]] bool isWorthALook(const std::vector<std::size_t>& positions,
-                                    const OvenSequence& sequence);
+    /// Of stays by their positions.
+    struct Memory
+    {
+        SequenceReader reader;
+        std::optional<Found> found; // at the last look
+        std::int64_t below = 0;     // then
+        std::optional<Found> byOrder; // whatever the lengths
+        std::int64_t belowByOrder = 0;
+        std::int64_t lastOpen = 0; // minutes that lengths left open when last looked at closely
+    };
+    [[nodiscard]] Memory& memoryOf(const std::vector<std::size_t>& positions);
+    [[nodiscard]] Found foundOf(const std::vector<std::size_t>& positions, std::int64_t cost,
+                                const FewerStays& said, const StartDifferences& differences) const;
+    void lookAtOrder(const std::vector<std::size_t>& positions, Memory& memory,
+                     const StartDifferences& differences, const engine::Trail& trail,
+                     std::int64_t below, bool mayLook);
+    void lookAtLengths(const std::vector<std::size_t>& positions, Memory& memory,
+                       const StartDifferences& differences, const engine::Trail& trail,
+                       std::int64_t below, bool mayLook);
 
     std::shared_ptr<BoxCosts> costs_;
     std::vector<PossibleStay> stays_;
-    /// Minutes that lengths left open when last looked at, by positions.
-    std::map<std::vector<std::size_t>, std::int64_t> lastOpen_;
+    std::int64_t forgets_;
+    std::map<std::vector<std::size_t>, Memory> memories_;
     std::int64_t work_ = 0;
     std::int64_t claims_ = 0;
 };

@@ -47,7 +47,7 @@ public:
 
 private:
     /// With more of them they cost the search more than they save.
-    static constexpr std::size_t mostStarts = 10;
+    static constexpr std::size_t mostStarts = 12;
 
     /// Whether the variable is of to − from; else it is of from − to.
     [[nodiscard]] bool isForward(const engine::Term& from, const engine::Term& to) const
