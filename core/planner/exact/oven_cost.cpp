@@ -246,20 +246,21 @@ bool OvenCostPropagator::raiseTo(Engine& engine, std::int64_t cost, const Litera
 bool OvenCostPropagator::raiseByOrder(Engine& engine, const Literals& because)
 {
     const Trail& trail = engine.trail();
-    const std::int64_t cost = style_.onMinute * order_.minutesOn(inside_, trail);
-    Literals why = because;
-    why.insert(why.end(), order_.because().begin(), order_.because().end());
-    if (!raiseTo(engine, cost + costOfSettings_, why)) {
-        return false;
+    const std::int64_t heat = style_.onMinute * order_.minutesOn(inside_, trail);
+    std::int64_t cost = heat + costOfSettings_;
+    if (ovens_.size() == 1 && style_.switchOn == 0) {
+        if (looks_ != order_.looks()) {
+            looks_ = order_.looks();
+            ofOneInOrder_ = oneSetting_.leastInOrder(inside_, trail, heat);
+        }
+        cost = std::max(cost, std::min(ofOneInOrder_, heat + costWithChange_));
     }
-    if (ovens_.size() > 1 || style_.switchOn > 0) {
+    if (trail.least(least_) >= std::min(most_, cost)) {
         return true;
     }
-    if (looks_ != order_.looks()) {
-        looks_ = order_.looks();
-        ofOneInOrder_ = oneSetting_.leastInOrder(inside_, trail, cost);
-    }
-    return raiseTo(engine, std::min(ofOneInOrder_, cost + costWithChange_), why);
+    Literals why = order_.because(trail);
+    why.insert(why.end(), because.begin(), because.end());
+    return raiseTo(engine, cost, why);
 }
 
 /// The hottest ones first, as long as it is sure in which order all of them begin and end.

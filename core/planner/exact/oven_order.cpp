@@ -154,9 +154,9 @@ void OvenOrder::readGaps(const Trail& trail)
     }
 }
 
-void OvenOrder::explainByDifferences()
+Literals OvenOrder::byDifferences() const
 {
-    because_.clear();
+    Literals because;
     const std::size_t count = chosen_.size();
     for (std::size_t i = 0; i < count; ++i) {
         for (std::size_t j = 0; j < count; ++j) {
@@ -164,19 +164,20 @@ void OvenOrder::explainByDifferences()
             const engine::Term& end = stays_[chosen_[i]].to;
             const engine::Term& start = stays_[chosen_[j]].from;
             if (i != j && gap == never) {
-                differences_->sayAtMost(end, start, -1, because_);
+                differences_->sayAtMost(end, start, -1, because);
             } else if (i != j && gap > 0) {
-                differences_->sayAtLeast(end, start, gap, because_);
+                differences_->sayAtLeast(end, start, gap, because);
             }
         }
     }
+    return because;
 }
 
 /// By when each stay that comes before one long after it ends, by when the other begins; and which
 /// cannot come first.
-void OvenOrder::explain(const Trail& trail)
+Literals OvenOrder::byTheClock(const Trail& trail) const
 {
-    because_.clear();
+    Literals because;
     const std::size_t count = chosen_.size();
     for (std::size_t i = 0; i < count; ++i) {
         const PossibleStay& stay = stays_[chosen_[i]];
@@ -193,18 +194,19 @@ void OvenOrder::explain(const Trail& trail)
             }
         }
         if (ends) {
-            because_.push_back(atMost(stay.to, trail.most(stay.to)));
+            because.push_back(atMost(stay.to, trail.most(stay.to)));
         }
         if (begins) {
-            because_.push_back(atLeast(stay.from, trail.least(stay.from)));
+            because.push_back(atLeast(stay.from, trail.least(stay.from)));
         }
         if (late) {
-            because_.push_back(atLeast(stay.to, trail.least(stay.to)));
+            because.push_back(atLeast(stay.to, trail.least(stay.to)));
         }
         if (early) {
-            because_.push_back(atMost(stay.from, trail.most(stay.from)));
+            because.push_back(atMost(stay.from, trail.most(stay.from)));
         }
     }
+    return because;
 }
 
 std::int64_t OvenOrder::ofOneOven()
@@ -266,7 +268,6 @@ std::int64_t OvenOrder::minutesOn(const std::vector<std::size_t>& inside, const 
         ++looks_;
     }
     if (chosen_.empty()) {
-        because_.clear();
         return 0;
     }
     readGaps(trail);
@@ -275,12 +276,12 @@ std::int64_t OvenOrder::minutesOn(const std::vector<std::size_t>& inside, const 
         ++looks_;
         minutes_ = ovens_.size() == 1 ? ofOneOven() : ofSeveral();
     }
-    if (knowsDifferences()) {
-        explainByDifferences();
-    } else {
-        explain(trail);
-    }
     return minutes_;
+}
+
+Literals OvenOrder::because(const Trail& trail) const
+{
+    return knowsDifferences() ? byDifferences() : byTheClock(trail);
 }
 
 } // namespace suppertide::exact

@@ -44,13 +44,11 @@ public:
               const OvenProgramStyle& style,
               std::shared_ptr<const StartDifferences> differences = nullptr);
 
-    /// Minutes on, for stays that are surely in, by their positions; and what of their times that
-    /// follows from.
+    /// Minutes on, for stays that are surely in, by their positions.
     [[nodiscard]] std::int64_t minutesOn(const std::vector<std::size_t>& inside,
                                          const engine::Trail& trail);
-    [[nodiscard]] const engine::Literals& because() const { return because_; }
-    /// Which of them exclude each other, and have been put in order.
-    [[nodiscard]] const std::vector<std::size_t>& chosen() const { return chosen_; }
+    /// What of their times the minutes last asked for follow from.
+    [[nodiscard]] engine::Literals because(const engine::Trail& trail) const;
     /// Rises whenever the stays or their times differ from those asked for before.
     [[nodiscard]] std::int64_t looks() const { return looks_; }
 
@@ -70,8 +68,8 @@ private:
     [[nodiscard]] std::int64_t gap(std::size_t before, std::size_t after,
                                    const engine::Trail& trail) const;
     void readGaps(const engine::Trail& trail);
-    void explainByDifferences();
-    void explain(const engine::Trail& trail);
+    [[nodiscard]] engine::Literals byDifferences() const;
+    [[nodiscard]] engine::Literals byTheClock(const engine::Trail& trail) const;
     [[nodiscard]] std::int64_t ofOneOven();
     [[nodiscard]] std::int64_t ofSeveral();
 
@@ -88,7 +86,6 @@ private:
     std::vector<std::int64_t> lastGaps_;
     std::int64_t minutes_ = 0;
     std::int64_t looks_ = 0;
-    engine::Literals because_;
 };
 
 } // namespace suppertide::exact

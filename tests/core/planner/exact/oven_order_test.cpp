@@ -140,7 +140,7 @@ TEST(OvenOrder, HeatsTwiceForWhatIsHoursApart)
     // Ten minutes to 220 °C each; twenty minutes cool by 40 °C, of which 20 are allowed.
     EXPECT_GE(order.minutesOn({0, 1}, engine.trail()), 20);
     EXPECT_LE(order.minutesOn({0, 1}, engine.trail()), 24);
-    EXPECT_FALSE(order.because().empty());
+    EXPECT_FALSE(order.because(engine.trail()).empty());
     EXPECT_LE(order.minutesOn({0}, engine.trail()), 12);
 }
 
