@@ -83,8 +83,13 @@ std::optional<std::int64_t> leastCost(const Oven& oven, const SettingLevels& lev
                : levels.least(start.begin()->second.row, std::int64_t{oven.startC} * 1000);
 }
 
-/// Minutes on; hardly ever do heat and settings together cost so much more than each by itself.
-constexpr std::int64_t mostByBoth = 30;
+/// From where on a brief look leaves it at heat and settings each by itself: mostly so many minutes
+/// on and half a change are all that both together cost more.
+std::int64_t mostByBoth(const OvenProgramStyle& style)
+{
+    constexpr std::int64_t minutesOn = 30;
+    return minutesOn * std::max<std::int64_t>(1, style.onMinute) + style.change / 2;
+}
 
 } // namespace
 
@@ -99,7 +104,7 @@ std::vector<StretchLengths> lengthsOf(const std::vector<OvenStretch>& stretches)
 }
 
 BoxCost leastCostInBox(const Oven& oven, const OvenProgramStyle& style, const OvenBox& box,
-                       std::int64_t below)
+                       std::int64_t below, BoxLook look)
 {
     BoxCost result;
     if (!SettingLevels::suits(oven)) {
@@ -113,7 +118,7 @@ BoxCost leastCostInBox(const Oven& oven, const OvenProgramStyle& style, const Ov
     const std::vector<std::int64_t> heats = leastHeatUpTo(oven, style, box, below, result.work);
     const std::int64_t heat = heats.empty() ? 0 : heats.back();
     const std::int64_t apart = std::min(below, heat) + settingsUpTo(preferences.inOrder.size());
-    const bool isFar = below - apart > mostByBoth * std::max<std::int64_t>(1, style.onMinute);
+    const bool isFar = look == BoxLook::Brief && below - apart > mostByBoth(style);
     result.least = std::min(apart, below);
     if (apart >= below || isFar) {
         return result;

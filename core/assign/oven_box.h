@@ -58,10 +58,17 @@ struct BoxCost
     std::int64_t work = 0;  // levels (setting_levels.h)
 };
 
+/// Brief: where that is far below what is asked for, heat and settings are counted each by itself.
+enum class BoxLook
+{
+    Brief,
+    Close,
+};
+
 /// Before the first stretch the oven is as cold as it starts, for as long as need be. Costs from
-/// `below` on are not told apart; far below it heat and settings are counted each by itself. 0 for
-/// an oven that does not suit (setting_levels.h).
+/// `below` on are not told apart. 0 for an oven that does not suit (setting_levels.h).
 [[nodiscard]] BoxCost leastCostInBox(const Oven& oven, const OvenProgramStyle& style,
-                                     const OvenBox& box, std::int64_t below);
+                                     const OvenBox& box, std::int64_t below,
+                                     BoxLook look = BoxLook::Close);
 
 } // namespace suppertide

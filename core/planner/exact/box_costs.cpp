@@ -46,33 +46,34 @@ std::size_t BoxCosts::HashOfWords::operator()(const std::vector<std::int64_t>& w
 
 std::optional<std::int64_t> BoxCosts::known(const OvenBox& box, std::int64_t below) const
 {
-    return knownOf(wordsOf(box), below);
+    return knownOf(wordsOf(box), below, BoxLook::Brief);
 }
 
 std::optional<std::int64_t> BoxCosts::knownOf(const std::vector<std::int64_t>& words,
-                                              std::int64_t below) const
+                                              std::int64_t below, BoxLook look) const
 {
     const auto found = known_.find(words);
     if (found == known_.end()) {
         return std::nullopt;
     }
     const Known& cost = found->second;
-    const bool isEnough = below <= cost.below || cost.least < cost.below;
+    const bool isClose = look == BoxLook::Brief || cost.look == BoxLook::Close;
+    const bool isEnough = isClose && (below <= cost.below || cost.least < cost.below);
     return isEnough ? std::optional{std::min(below, cost.least)} : std::nullopt;
 }
 
-std::int64_t BoxCosts::least(const OvenBox& box, std::int64_t below)
+std::int64_t BoxCosts::least(const OvenBox& box, std::int64_t below, BoxLook look)
 {
     std::vector<std::int64_t> words = wordsOf(box);
-    if (const auto found = knownOf(words, below)) {
+    if (const auto found = knownOf(words, below, look)) {
         return *found;
     }
     if (known_.size() >= mostRemembered) {
         known_.clear();
     }
-    const BoxCost cost = leastCostInBox(oven_, style_, box, below);
+    const BoxCost cost = leastCostInBox(oven_, style_, box, below, look);
     work_ += cost.work;
-    known_[std::move(words)] = {below, cost.least};
+    known_[std::move(words)] = {below, cost.least, look};
     return cost.least;
 }
 

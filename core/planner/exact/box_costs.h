@@ -17,10 +17,10 @@ class BoxCosts
 public:
     BoxCosts(const Oven& oven, const OvenProgramStyle& style) : oven_(oven), style_(style) {}
 
-    /// Costs from `below` on are not told apart. Asked with a higher `below` it may say less, as it
-    /// looks less closely where heat and settings are far from that.
-    [[nodiscard]] std::int64_t least(const OvenBox& box, std::int64_t below);
-    /// The same, if it need not be looked for.
+    /// Costs from `below` on are not told apart. Asked with a higher `below` a brief look may say
+    /// less.
+    [[nodiscard]] std::int64_t least(const OvenBox& box, std::int64_t below, BoxLook look);
+    /// The same of a brief look, if it need not be looked for.
     [[nodiscard]] std::optional<std::int64_t> known(const OvenBox& box, std::int64_t below) const;
     /// The box as wide as can be shown to cost so much at least (box_widening.h).
     [[nodiscard]] OvenBox widened(const OvenBox& box, const std::vector<StretchLengths>& open,
@@ -35,13 +35,14 @@ private:
     {
         std::int64_t below = 0;
         std::int64_t least = 0;
+        BoxLook look = BoxLook::Brief;
     };
     struct HashOfWords
     {
         std::size_t operator()(const std::vector<std::int64_t>& words) const;
     };
     [[nodiscard]] std::optional<std::int64_t> knownOf(const std::vector<std::int64_t>& words,
-                                                      std::int64_t below) const;
+                                                      std::int64_t below, BoxLook look) const;
 
     Oven oven_;
     OvenProgramStyle style_;

@@ -90,13 +90,13 @@ void SequenceCosts::lookAtOrder(const std::vector<std::size_t>& positions, Memor
     if (!mayLook && !costs_->known(said.sequence.box, below)) {
         return;
     }
-    const std::int64_t cost = costs_->least(said.sequence.box, below);
+    const std::int64_t cost = costs_->least(said.sequence.box, below, BoxLook::Brief);
     if (cost >= below && mayLook) {
         const auto widestOf = [&](const std::vector<HeldStay>& some) {
             auto sequence = memory.reader.ofSome(some, differences, trail);
             return sequence ? std::optional{widest(*std::move(sequence))} : std::nullopt;
         };
-        said = fewestStays(*costs_, stays, widestOf, below);
+        said = fewestStays(*costs_, stays, widestOf, below, BoxLook::Brief);
     }
     memory.byOrder = foundOf(positions, cost, said, differences);
     memory.belowByOrder = below;
@@ -113,7 +113,7 @@ void SequenceCosts::lookAtLengths(const std::vector<std::size_t>& positions, Mem
     }
     const std::vector<HeldStay>& stays = memory.reader.stays();
     FewerStays said = allStays(stays, sequence);
-    const std::int64_t cost = costs_->least(sequence.box, below);
+    const std::int64_t cost = costs_->least(sequence.box, below, BoxLook::Brief);
     if (cost >= below && mayLook) {
         // To leave stays out makes the claim speak of fewer, to keep them lets it be wider;
         // neither is better everywhere, so they take turns.
@@ -121,7 +121,7 @@ void SequenceCosts::lookAtLengths(const std::vector<std::size_t>& positions, Mem
             const auto possible = [&](const std::vector<HeldStay>& some) {
                 return memory.reader.ofSome(some, differences, trail);
             };
-            said = fewestStays(*costs_, stays, possible, below);
+            said = fewestStays(*costs_, stays, possible, below, BoxLook::Brief);
         }
         widenBox(*costs_, said.sequence, differences, trail, below);
     }

@@ -59,7 +59,7 @@ FewerStays allStays(const std::vector<HeldStay>& held, OvenSequence sequence)
 }
 
 FewerStays fewestStays(BoxCosts& costs, const std::vector<HeldStay>& held,
-                       const SequenceOf& sequenceOf, std::int64_t least)
+                       const SequenceOf& sequenceOf, std::int64_t least, BoxLook look)
 {
     FewerStays result = allStays(held, *sequenceOf(held));
     // Those that prefer nothing first, then the shorter ones, as they matter least.
@@ -77,7 +77,7 @@ FewerStays fewestStays(BoxCosts& costs, const std::vector<HeldStay>& held,
         }
         auto sequence = fewer.empty() ? std::nullopt : sequenceOf(fewer);
         if (sequence && !sequence->box.stretches.empty() &&
-            costs.least(sequence->box, least) >= least) {
+            costs.least(sequence->box, least, look) >= least) {
             result = {std::move(kept), *std::move(sequence)};
         }
     }
@@ -97,15 +97,17 @@ WidenedClaim widenedClaim(BoxCosts& costs, const std::vector<HeldStay>& held,
 {
     const std::int64_t workBefore = costs.work();
     FewerStays said = allStays(held, sequenceOf(held));
-    if (said.sequence.box.stretches.empty() || costs.least(said.sequence.box, least) < least) {
+    // That they cost so much has been found, so it is likely that a close look shows it too.
+    if (said.sequence.box.stretches.empty() ||
+        costs.least(said.sequence.box, least, BoxLook::Close) < least) {
         return {std::nullopt, {}, costs.work() - workBefore};
     }
     const OvenSequence widest = widestBox(costs.oven(), said.sequence, differences, trail);
-    if (costs.least(widest.box, least) >= least) {
+    if (costs.least(widest.box, least, BoxLook::Close) >= least) {
         const auto widestOf = [&](const std::vector<HeldStay>& stays) {
             return std::optional{widestBox(costs.oven(), sequenceOf(stays), differences, trail)};
         };
-        said = fewestStays(costs, held, widestOf, least);
+        said = fewestStays(costs, held, widestOf, least, BoxLook::Close);
     } else {
         widenBox(costs, said.sequence, differences, trail, least);
     }

@@ -36,7 +36,8 @@ struct FewerStays
 
 /// Leaves out stays without which the sequence of the others costs `least` too; that of all does.
 [[nodiscard]] FewerStays fewestStays(BoxCosts& costs, const std::vector<HeldStay>& held,
-                                     const SequenceOf& sequenceOf, std::int64_t least);
+                                     const SequenceOf& sequenceOf, std::int64_t least,
+                                     BoxLook look);
 
 /// As wide as they can ever be.
 [[nodiscard]] OvenSequence widestBox(const Oven& oven, OvenSequence sequence,
