@@ -35,6 +35,27 @@ StartDifferences differencesOf(Model& model)
     return {model.engine(), std::move(starts)};
 }
 
+/// Where it is decided which of two comes first, by a lag or by taking turns, both starts may still
+/// be anywhere, and say nothing of their difference.
+void holdToEdges(Model& model, const StartDifferences& differences)
+{
+    const auto isOfLeast = [](engine::View view) { return view == Variable{view / 2}.minus(); };
+    for (const engine::Edges::Half& half : model.engine().edges().halves()) {
+        const Term from{Variable{half.from / 2}, 0};
+        const Term to{Variable{half.to / 2}, 0};
+        if (!isOfLeast(half.from) || !isOfLeast(half.to) || from.variable == to.variable ||
+            !differences.knows(from, to)) {
+            continue;
+        }
+        Literals apart;
+        differences.sayAtLeast(from, to, -std::int64_t{half.weight}, apart);
+        if (half.enabler) {
+            apart.push_back(~*half.enabler);
+        }
+        model.engine().addClause(std::move(apart));
+    }
+}
+
 } // namespace
 
 void addOvenCosts(Model& model)
@@ -45,6 +66,7 @@ void addOvenCosts(Model& model)
     }
     const OvenProgramStyle style = ovenProgramStyle(problem.costs, true);
     model.differences = std::make_shared<const StartDifferences>(differencesOf(model));
+    holdToEdges(model, *model.differences);
     for (const OvenIndex oven : problem.ovens.indices()) {
         const Variable least = model.engine().newVariable(0, Model::mostOvenCost);
         const Variable likely = model.engine().newVariable(0, Model::mostOvenCost);
