@@ -111,27 +111,17 @@ OvenSequence sequenceOf(const std::vector<HeldStay>& held)
     });
 }
 
-std::optional<OvenSequence::Ends> unsureEnds(const std::vector<HeldStay>& held,
+std::optional<OvenSequence> possibleSequence(const std::vector<HeldStay>& held,
                                              const StartDifferences& differences,
                                              const Trail& trail)
 {
     const std::vector<Point> points = pointsOf(held);
     for (std::size_t i = 0; i + 1 < points.size(); ++i) {
         if (differences.least(trail, points[i].term, points[i + 1].term) < 0) {
-            return OvenSequence::Ends{points[i].term, points[i + 1].term};
+            return std::nullopt;
         }
     }
-    return std::nullopt;
-}
-
-std::optional<OvenSequence> possibleSequence(const std::vector<HeldStay>& held,
-                                             const StartDifferences& differences,
-                                             const Trail& trail)
-{
-    if (unsureEnds(held, differences, trail)) {
-        return std::nullopt;
-    }
-    return cut(held, pointsOf(held), [&](const Point& from, const Point& to) {
+    return cut(held, points, [&](const Point& from, const Point& to) {
         return Length{differences.least(trail, from.term, to.term),
                       differences.most(trail, from.term, to.term)};
     });

@@ -41,11 +41,6 @@ struct OvenSequence
                                                            const StartDifferences& differences,
                                                            const engine::Trail& trail);
 
-/// Two points that follow each other by the times of the stays, but may do so the other way round.
-[[nodiscard]] std::optional<OvenSequence::Ends> unsureEnds(const std::vector<HeldStay>& held,
-                                                           const StartDifferences& differences,
-                                                           const engine::Trail& trail);
-
 /// Why each stretch is no shorter and no longer; what is empty for `forgets` minutes may be so for
 /// longer.
 [[nodiscard]] engine::Literals whySequence(const OvenSequence& sequence,

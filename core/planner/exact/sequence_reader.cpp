@@ -95,21 +95,16 @@ bool SequenceReader::takeLengths(const StartDifferences& differences, const Trai
 
 SequenceReader::Change SequenceReader::read(const StartDifferences& differences, const Trail& trail)
 {
-    if (unsure_ && differences.least(trail, unsure_->first, unsure_->second) < 0 &&
-        differences.least(trail, unsure_->second, unsure_->first) < 0) {
-        return Change::Unsure;
-    }
-    unsure_.reset();
     if (sequence_ && isInOrder(differences, trail)) {
         return takeLengths(differences, trail) ? Change::Lengths : Change::None;
     }
     std::vector<HeldStay> likely = atLikelyTimes(differences, trail);
-    unsure_ = unsureEnds(likely, differences, trail);
-    if (unsure_) {
+    auto sequence = ofSome(likely, differences, trail);
+    if (!sequence) {
         return Change::Unsure;
     }
     stays_ = std::move(likely);
-    sequence_ = ofSome(stays_, differences, trail);
+    sequence_ = std::move(sequence);
     return Change::Order;
 }
 

@@ -48,8 +48,7 @@ private:
 
     std::vector<HeldStay> stays_;
     std::int64_t forgets_;
-    std::optional<OvenSequence> sequence_;     // when the order was last sure
-    std::optional<OvenSequence::Ends> unsure_; // of which either may come first
+    std::optional<OvenSequence> sequence_; // when the order was last sure
 };
 
 } // namespace suppertide::exact
