@@ -8,6 +8,7 @@
 #include <memory>
 #include <new>
 #include <optional>
+#include <utility>
 #include <vector>
 
 #include "core/planner/engine/activity.h"
@@ -74,6 +75,8 @@ public:
     void implyLater(Literal literal, const Propagator& propagator);
     /// What holds and yet cannot.
     bool fail(Literals because);
+    /// A clause that holds always and took long to find: to be added once the search pauses.
+    void note(Literals clause) { noted_.push_back(std::move(clause)); }
 
     /// For the search.
     [[nodiscard]] bool propagate();
@@ -87,6 +90,8 @@ public:
     /// The decisions (all levels) that make a literal fail.
     [[nodiscard]] Literals decisionsAgainst(Literal literal) const;
     void forget() { clauses_.forget(); }
+    /// Those that propagators have noted since this was asked for last.
+    [[nodiscard]] std::vector<Literals> takeNoted() { return std::exchange(noted_, {}); }
 
     /// What an event's literal, weakened to `needed`, follows from.
     void explain(EventIndex event, Literal needed, Literals& because) const;
@@ -115,6 +120,7 @@ private:
     std::vector<bool> queued_;
     std::size_t next_ = 0; // event to take in
     Literals conflict_;
+    std::vector<Literals> noted_;
     std::size_t edgePushes_ = 0; // since the last fixed point
     std::size_t room_ = 20'000'000;
     std::int64_t steps_ = 0;

@@ -300,6 +300,14 @@ void ExactSearch::improveAround(std::int64_t conflicts)
     }
 }
 
+/// What propagators found out at length saves it the next time, and others the first time.
+void ExactSearch::keepNoted()
+{
+    for (const Literals& clause : model_.engine().takeNoted()) {
+        hold(clause);
+    }
+}
+
 void ExactSearch::noteElsewhere()
 {
     if (!elsewhere_.cheaper) {
@@ -405,6 +413,7 @@ void ExactSearch::run(Work work, Elsewhere elsewhere)
     work_ = work;
     elsewhere_ = std::move(elsewhere);
     for (int turn = 0; !isOver() && isSupported(); ++turn) {
+        keepNoted();
         noteElsewhere();
         if (isOver()) {
             return;

@@ -79,6 +79,7 @@ private:
     /// All that is not freed where the best schedule has it, and cheaper.
     [[nodiscard]] Literals neighbourhoodOf(const Neighbourhoods::Freed& freed);
     void noteBound();
+    void keepNoted();
     void noteElsewhere();
     [[nodiscard]] bool costsOneLag() const;
     [[nodiscard]] bool isNearlyProven() const;

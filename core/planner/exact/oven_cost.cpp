@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cstdlib>
 #include <functional>
+#include <iterator>
 #include <memory>
 #include <utility>
 
@@ -308,6 +309,12 @@ bool OvenCostPropagator::raiseBySequence(Engine& engine, bool& ofAll)
     Literals why = found->because;
     for (const std::size_t i : found->inside) {
         why.push_back(stays_[i].inside);
+    }
+    if (found->isNew) {
+        Literals clause{atLeast(least_, static_cast<Bound>(found->least))};
+        std::ranges::transform(why, std::back_inserter(clause),
+                               [](auto literal) { return ~literal; });
+        engine.note(std::move(clause));
     }
     return raiseTo(engine, found->least, why);
 }

@@ -99,6 +99,7 @@ void SequenceCosts::lookAtOrder(const std::vector<std::size_t>& positions, Memor
         said = fewestStays(*costs_, stays, widestOf, below, BoxLook::Brief);
     }
     memory.byOrder = foundOf(positions, cost, said, differences);
+    memory.byOrder->isNew = cost >= below && mayLook;
     memory.belowByOrder = below;
 }
 
@@ -127,6 +128,7 @@ void SequenceCosts::lookAtLengths(const std::vector<std::size_t>& positions, Mem
     }
     if (!memory.found || cost > memory.found->least) {
         memory.found = foundOf(positions, cost, said, differences);
+        memory.found->isNew = cost >= below && mayLook;
     }
 }
 
@@ -146,7 +148,12 @@ const SequenceCosts::Found* SequenceCosts::least(const std::vector<std::size_t>&
     }
     const bool isAsBefore = change == SequenceReader::Change::None && memory.found &&
                             memory.below == below && allHold(memory.found->because, trail);
-    if (!isAsBefore) {
+    if (isAsBefore) {
+        memory.found->isNew = false;
+    } else {
+        if (memory.byOrder) {
+            memory.byOrder->isNew = false;
+        }
         const bool mayLook = work_ <= workAStep * steps;
         const std::int64_t workBefore = costs_->work();
         lookAtOrder(positions, memory, differences, trail, below, mayLook);

@@ -25,6 +25,7 @@ public:
         std::int64_t least = 0;
         std::vector<std::size_t> inside; // of the positions, those that it takes
         engine::Literals because;        // and how they lie to each other
+        bool isNew = false;              // that they cost what was asked about; shown just now
     };
     /// For stays by their positions, the differences of which are known; costs from `below` on are
     /// not told apart. Null: their order is not sure, or it does not pay to look. `steps` of the
@@ -39,8 +40,8 @@ private:
     struct Memory
     {
         SequenceReader reader;
-        std::optional<Found> found; // at the last look
-        std::int64_t below = 0;     // then
+        std::optional<Found> found;   // at the last look
+        std::int64_t below = 0;       // then
         std::optional<Found> byOrder; // whatever the lengths
         std::int64_t belowByOrder = 0;
         std::int64_t lastOpen = 0; // minutes that lengths left open when last looked at closely

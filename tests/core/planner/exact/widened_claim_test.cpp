@@ -268,6 +268,7 @@ TEST(SequenceCosts, HoldWhereverTheySaySo)
     int claims = 0;
     int others = 0;
     int fewer = 0;
+    int anew = 0;
     forEachSeed(400, [&](Random& random) {
         const Oven oven = anyOven(random);
         Case made;
@@ -301,9 +302,15 @@ TEST(SequenceCosts, HoldWhereverTheySaySo)
             fewer += found->inside.size() < all.size() ? 1 : 0;
             others += checkAround(oven, style, made, {found->because, found->inside, found->least},
                                   random);
+            anew += found->isNew ? 1 : 0;
+            const auto* again =
+                sequences.least(all, made.differences, made.engine.trail(), below, 1'000'000);
+            ASSERT_NE(again, nullptr);
+            EXPECT_FALSE(again->isNew);
         }
     });
-    EXPECT_GT(claims, 100);
+    EXPECT_GT(anew, 50);
+    EXPECT_GT(claims, anew);
     EXPECT_GT(others, 400);
     EXPECT_GT(fewer, 20);
 }
