@@ -6,6 +6,7 @@
 #include <numeric>
 
 #include "core/assign/cheapest_program.h"
+#include "core/planner/exact/oven_cost.h"
 #include "core/planner/exact/sequence_costs.h"
 #include "core/planner/exact/sure_stays.h"
 #include "core/planner/exact/widened_claim.h"
@@ -194,8 +195,8 @@ TEST(WidenedClaim, HoldsWhereverItSaysSo)
     EXPECT_GT(fewer, 5);
 }
 
-/// Decides that starts are about as far apart as they are.
-void holdTogether(Case& made, Random& random)
+/// Decides that starts are about as far apart as they are. False: they cannot be.
+bool holdTogether(Case& made, Random& random)
 {
     const std::vector<Bound> own = ownStarts(made);
     for (std::size_t i = 0; i + 1 < own.size(); ++i) {
@@ -208,10 +209,13 @@ void holdTogether(Case& made, Random& random)
         for (const Literal& literal : literals) {
             if (!made.engine.trail().holds(literal)) {
                 made.engine.decide(literal);
-                ASSERT_TRUE(made.engine.propagate());
+                if (!made.engine.propagate()) {
+                    return false;
+                }
             }
         }
     }
+    return true;
 }
 
 std::vector<PossibleStay> possibleStays(const Case& made)
@@ -233,7 +237,7 @@ void moveOn(Case& made, Random& random)
         OvenStay& stay = made.held[i].stay;
         stay.during = interval(starts[i], starts[i] + stay.during.length().count());
     }
-    holdTogether(made, random);
+    ASSERT_TRUE(holdTogether(made, random));
 }
 
 TEST(SequenceReader, SaysTheSameAsIfReadForTheFirstTime)
@@ -313,6 +317,81 @@ TEST(SequenceCosts, HoldWhereverTheySaySo)
     EXPECT_GT(claims, anew);
     EXPECT_GT(others, 400);
     EXPECT_GT(fewer, 20);
+}
+
+/// Whether one of the literals holds with these starts, these stays in, and so much that it costs.
+bool holdsWith(const Case& made, const std::vector<Bound>& starts,
+               const std::vector<PossibleStay>& stays, const std::vector<bool>& inside,
+               std::int64_t cost, const engine::Literals& clause)
+{
+    return std::ranges::any_of(clause, [&](const Literal& literal) {
+        for (std::size_t i = 0; i < stays.size(); ++i) {
+            if (literal.variable() == stays[i].inside.variable()) {
+                return (literal == stays[i].inside) == inside[i];
+            }
+        }
+        const bool isOfTimes =
+            std::ranges::count(made.starts, literal.variable()) > 0 ||
+            std::ranges::any_of(made.differences.all(), [&](const auto& difference) {
+                return difference.variable == literal.variable();
+            });
+        return isOfTimes ? holdsWith(made, starts, literal) : -cost <= literal.bound;
+    });
+}
+
+TEST(OvenCostPropagator, NotesWhatGoesForAnyStaysAtAnyTimes)
+{
+    int noted = 0;
+    int atStake = 0;
+    forEachSeed(1'000, [&](Random& random) {
+        const Oven oven = anyOven(random);
+        const OvenProgramStyle style = anyStyle(random);
+        Case made;
+        fill(made, random);
+        std::vector<PossibleStay> stays = possibleStays(made);
+        for (PossibleStay& stay : stays) {
+            stay.inside = engine::isTrue(made.engine.newBoolean());
+        }
+        const engine::Variable least = made.engine.newVariable(0, 1'000);
+        exact::OvenCostPropagator::post(made.engine, {oven}, style, stays,
+                                        std::make_shared<const StartDifferences>(made.differences),
+                                        std::make_shared<exact::BoxCosts>(oven, style), least,
+                                        10'000);
+        const CheapestProgram best =
+            cheapestProgram(oven, staysAt(made, ownStarts(made)), style, plenty, plenty);
+        if (!best.program) {
+            return;
+        }
+        for (const PossibleStay& stay : stays) {
+            made.engine.decide(stay.inside);
+            ASSERT_TRUE(made.engine.propagate());
+        }
+        made.engine.decide(engine::atMost(least, static_cast<Bound>(best.cost - 1)));
+        const bool isPossible = made.engine.propagate() && holdTogether(made, random);
+        for (const engine::Literals& clause : made.engine.takeNoted()) {
+            ++noted;
+            EXPECT_FALSE(isPossible);
+            for (int tries = 0; tries < 40; ++tries) {
+                const std::vector<Bound> starts = nearBy(ownStarts(made), random);
+                std::vector<bool> inside;
+                std::vector<OvenStay> held;
+                for (const OvenStay& stay : staysAt(made, starts)) {
+                    inside.push_back(!random.oneIn(4));
+                    if (inside.back()) {
+                        held.push_back(stay);
+                    }
+                }
+                const CheapestProgram there = cheapestProgram(oven, held, style, plenty, plenty);
+                if (there.program || held.empty()) {
+                    const std::int64_t cost = held.empty() ? 0 : there.cost;
+                    EXPECT_TRUE(holdsWith(made, starts, stays, inside, cost, clause));
+                    atStake += holdsWith(made, starts, stays, inside, 0, clause) ? 0 : 1;
+                }
+            }
+        }
+    });
+    EXPECT_GT(noted, 40);
+    EXPECT_GT(atStake, 200);
 }
 
 TEST(BoxCosts, AreRememberedAsFarAsTheyGo)
