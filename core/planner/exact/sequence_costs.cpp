@@ -54,6 +54,7 @@ SequenceCosts::Memory& SequenceCosts::memoryOf(const std::vector<std::size_t>& p
         memories_.clear();
     }
     std::vector<HeldStay> held;
+    held.reserve(positions.size());
     for (const std::size_t i : positions) {
         held.push_back({stays_[i].stay, stays_[i].from, stays_[i].to});
     }

@@ -273,7 +273,7 @@ TEST(SequenceCosts, HoldWhereverTheySaySo)
     int others = 0;
     int fewer = 0;
     int anew = 0;
-    forEachSeed(400, [&](Random& random) {
+    forEachSeed(100, [&](Random& random) {
         const Oven oven = anyOven(random);
         Case made;
         fill(made, random);
@@ -304,19 +304,21 @@ TEST(SequenceCosts, HoldWhereverTheySaySo)
             EXPECT_LE(found->least, best.cost);
             claims += found->least < below ? 0 : 1;
             fewer += found->inside.size() < all.size() ? 1 : 0;
-            others += checkAround(oven, style, made, {found->because, found->inside, found->least},
-                                  random);
             anew += found->isNew ? 1 : 0;
+            if (found->least >= below || random.oneIn(6)) {
+                others += checkAround(oven, style, made,
+                                      {found->because, found->inside, found->least}, random);
+            }
             const auto* again =
                 sequences.least(all, made.differences, made.engine.trail(), below, 1'000'000);
             ASSERT_NE(again, nullptr);
             EXPECT_FALSE(again->isNew);
         }
     });
-    EXPECT_GT(anew, 50);
-    EXPECT_GT(claims, anew);
-    EXPECT_GT(others, 400);
-    EXPECT_GT(fewer, 20);
+    EXPECT_GT(anew, 20);
+    EXPECT_GT(claims, anew); // some are shown again
+    EXPECT_GT(others, 200);
+    EXPECT_GT(fewer, 10);
 }
 
 /// Whether one of the literals holds with these starts, these stays in, and so much that it costs.
@@ -339,11 +341,37 @@ bool holdsWith(const Case& made, const std::vector<Bound>& starts,
     });
 }
 
+/// Looks at some of the stays at other times; how often it says that they cost something.
+int checkClause(const Oven& oven, const OvenProgramStyle& style, const Case& made,
+                const std::vector<PossibleStay>& stays, const engine::Literals& clause,
+                Random& random)
+{
+    int atStake = 0;
+    for (int tries = 0; tries < 40; ++tries) {
+        const std::vector<Bound> starts = nearBy(ownStarts(made), random);
+        std::vector<bool> inside;
+        std::vector<OvenStay> held;
+        for (const OvenStay& stay : staysAt(made, starts)) {
+            inside.push_back(!random.oneIn(4));
+            if (inside.back()) {
+                held.push_back(stay);
+            }
+        }
+        const CheapestProgram there = cheapestProgram(oven, held, style, plenty, plenty);
+        if (there.program || held.empty()) {
+            const std::int64_t cost = held.empty() ? 0 : there.cost;
+            EXPECT_TRUE(holdsWith(made, starts, stays, inside, cost, clause));
+            atStake += holdsWith(made, starts, stays, inside, 0, clause) ? 0 : 1;
+        }
+    }
+    return atStake;
+}
+
 TEST(OvenCostPropagator, NotesWhatGoesForAnyStaysAtAnyTimes)
 {
     int noted = 0;
     int atStake = 0;
-    forEachSeed(1'000, [&](Random& random) {
+    forEachSeed(600, [&](Random& random) {
         const Oven oven = anyOven(random);
         const OvenProgramStyle style = anyStyle(random);
         Case made;
@@ -371,26 +399,10 @@ TEST(OvenCostPropagator, NotesWhatGoesForAnyStaysAtAnyTimes)
         for (const engine::Literals& clause : made.engine.takeNoted()) {
             ++noted;
             EXPECT_FALSE(isPossible);
-            for (int tries = 0; tries < 40; ++tries) {
-                const std::vector<Bound> starts = nearBy(ownStarts(made), random);
-                std::vector<bool> inside;
-                std::vector<OvenStay> held;
-                for (const OvenStay& stay : staysAt(made, starts)) {
-                    inside.push_back(!random.oneIn(4));
-                    if (inside.back()) {
-                        held.push_back(stay);
-                    }
-                }
-                const CheapestProgram there = cheapestProgram(oven, held, style, plenty, plenty);
-                if (there.program || held.empty()) {
-                    const std::int64_t cost = held.empty() ? 0 : there.cost;
-                    EXPECT_TRUE(holdsWith(made, starts, stays, inside, cost, clause));
-                    atStake += holdsWith(made, starts, stays, inside, 0, clause) ? 0 : 1;
-                }
-            }
+            atStake += checkClause(oven, style, made, stays, clause, random);
         }
     });
-    EXPECT_GT(noted, 40);
+    EXPECT_GT(noted, 25);
     EXPECT_GT(atStake, 200);
 }
 
