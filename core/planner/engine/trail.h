@@ -2,6 +2,7 @@
 // lowered the upper bound of one view for a reason. Going back undoes the events of later levels.
 #pragma once
 
+#include <algorithm>
 #include <cstdint>
 #include <vector>
 
@@ -52,6 +53,10 @@ public:
     [[nodiscard]] bool isFixed(Variable x) const { return least(x) == most(x); }
     [[nodiscard]] bool holds(Literal literal) const { return most_[literal.view] <= literal.bound; }
     [[nodiscard]] bool fails(Literal literal) const { return holds(~literal); }
+    [[nodiscard]] bool holdsAll(const Literals& literals) const
+    {
+        return std::ranges::all_of(literals, [&](Literal literal) { return holds(literal); });
+    }
 
     /// The upper bound that the view has whatever is decided.
     [[nodiscard]] Bound mostAlways(View view) const;

@@ -1,6 +1,5 @@
 #include "core/planner/exact/sequence_costs.h"
 
-#include <algorithm>
 #include <utility>
 
 #include "core/assign/closed_up.h"
@@ -16,12 +15,6 @@ using engine::Trail;
 constexpr std::int64_t workAStep = 3'000;
 /// Sets of stays.
 constexpr std::size_t mostRemembered = 2'000;
-
-bool allHold(const engine::Literals& literals, const Trail& trail)
-{
-    return std::ranges::all_of(
-        literals, [&](const engine::Literal& literal) { return trail.holds(literal); });
-}
 
 /// Whether it is all known, or half as open as before.
 bool isWorthALook(const OvenSequence& sequence, std::int64_t& lastOpen)
@@ -78,7 +71,7 @@ void SequenceCosts::lookAtOrder(const std::vector<std::size_t>& positions, Memor
                                 const StartDifferences& differences, const Trail& trail,
                                 std::int64_t below, bool mayLook)
 {
-    if (memory.byOrder && allHold(memory.byOrder->because, trail) &&
+    if (memory.byOrder && trail.holdsAll(memory.byOrder->because) &&
         (below <= memory.belowByOrder || memory.byOrder->least < memory.belowByOrder)) {
         return;
     }
@@ -148,7 +141,7 @@ const SequenceCosts::Found* SequenceCosts::least(const std::vector<std::size_t>&
         return nullptr;
     }
     const bool isAsBefore = change == SequenceReader::Change::None && memory.found &&
-                            memory.below == below && allHold(memory.found->because, trail);
+                            memory.below == below && trail.holdsAll(memory.found->because);
     if (isAsBefore) {
         memory.found->isNew = false;
     } else {

@@ -107,12 +107,6 @@ void sayWhere(const std::vector<Part>& parts, const engine::Term& zero,
     }
 }
 
-bool allHold(const Literals& literals, const Trail& trail)
-{
-    return std::ranges::all_of(
-        literals, [&](const engine::Literal& literal) { return trail.holds(literal); });
-}
-
 } // namespace
 
 SureStays sureByTheClock(const std::vector<PossibleStay>& stays,
@@ -160,7 +154,7 @@ SureStays sureToEachOther(const std::vector<PossibleStay>& stays,
     if (sure.allFixed) {
         sayWhere(parts, zero, differences, forgets, sure);
     }
-    if (!sure.allFixed || !allHold(sure.times, trail) || !allHold(sure.starts, trail)) {
+    if (!sure.allFixed || !trail.holdsAll(sure.times) || !trail.holdsAll(sure.starts)) {
         sure.times.clear();
         sure.starts.clear();
         sayWhere(parts, zero, differences, std::nullopt, sure);
