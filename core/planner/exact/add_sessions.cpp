@@ -1,22 +1,14 @@
 #include <algorithm>
 
 #include "core/planner/engine/linear.h"
+#include "core/planner/engine/session_starts.h"
 #include "core/planner/exact/parts.h"
 
 namespace suppertide::exact {
 
 namespace {
 
-/// Beyond so many pairs of tasks of one cook a session is counted for each free stretch alone, and
-/// the others as the search comes upon them (session_counts.h).
-constexpr std::size_t mostPairs = 1600;
-
-struct Job
-{
-    Term from;
-    Term to;
-    Literal mine;
-};
+using engine::CooksJob;
 
 /// As many at least as of these hold.
 void countAtLeast(Model& model, Variable sessions, const Literals& each)
@@ -46,7 +38,7 @@ std::vector<Interval> freeStretches(const Cook& cook, Minutes gap)
 }
 
 /// One for each stretch, that holds if the cook works in it: there is a session in each such one.
-Literals stretchesUsed(Model& model, const std::vector<Job>& jobs,
+Literals stretchesUsed(Model& model, const std::vector<CooksJob>& jobs,
                        const std::vector<Interval>& stretches)
 {
     Literals used;
@@ -54,42 +46,13 @@ Literals stretchesUsed(Model& model, const std::vector<Job>& jobs,
         const auto from = static_cast<Bound>(minuteOf(stretch.start));
         const auto to = static_cast<Bound>(minuteOf(stretch.end));
         const Literal works = engine::isTrue(model.engine().newBoolean());
-        for (const Job& job : jobs) {
+        for (const CooksJob& job : jobs) {
             model.engine().addClause({~job.mine, engine::atMost(job.from, from - 1),
                                       engine::atLeast(job.from, to), works});
         }
         used.push_back(works);
     }
     return used;
-}
-
-/// One of the others begins no later (earlier, if it is named later, so that no two tasks excuse
-/// each other) and ends late enough for the task to go on in its session.
-Literals startsOf(Model& model, const std::vector<Job>& jobs, std::int64_t gap)
-{
-    Literals all;
-    const auto& trail = model.engine().trail();
-    for (std::size_t i = 0; i < jobs.size(); ++i) {
-        Literals goesOn;
-        for (std::size_t j = 0; j < jobs.size(); ++j) {
-            const std::int64_t earlier = j > i ? 1 : 0;
-            const bool possible = j != i &&
-                                  trail.least(jobs[j].from) + earlier <= trail.most(jobs[i].from) &&
-                                  trail.most(jobs[j].to) + gap >= trail.least(jobs[i].from);
-            if (!possible) {
-                continue;
-            }
-            const Literal after = engine::isTrue(model.boolean(jobs[j].mine));
-            model.edge(jobs[j].from, jobs[i].from, earlier, after);
-            model.edge(jobs[i].from, jobs[j].to, -gap, after);
-            goesOn.push_back(after);
-        }
-        const Literal begins = engine::isTrue(model.engine().newBoolean());
-        goesOn.push_back(begins);
-        model.implies(jobs[i].mine, goesOn);
-        all.push_back(begins);
-    }
-    return all;
 }
 
 } // namespace
@@ -100,18 +63,18 @@ void addSessions(Model& model)
     if (problem.costs.session == 0) {
         return;
     }
-    std::vector<std::vector<Job>> byCook(problem.cooks.size());
+    std::vector<std::vector<CooksJob>> byCook(problem.cooks.size());
     for (const TaskIndex task : problem.tasks.indices()) {
         for (const auto& [cook, mine] : model.cooks[task]) {
             if (!model.isNever(mine)) {
-                byCook[cook.value()].push_back(
-                    {model.point({task, Edge::Start}), model.point({task, Edge::End}), mine});
+                byCook[cook.value()].push_back({model.point({task, Edge::Start}),
+                                                model.point({task, Edge::End}), mine,
+                                                engine::isTrue(model.engine().newBoolean())});
             }
         }
     }
     for (const CookIndex cook : problem.cooks.indices()) {
-        const std::vector<Job>& jobs = byCook[cook.value()];
-        model.sessions.push_back(std::nullopt);
+        const std::vector<CooksJob>& jobs = byCook[cook.value()];
         if (jobs.empty()) {
             continue;
         }
@@ -119,12 +82,15 @@ void addSessions(Model& model)
         model.implies(model.works[cook], {engine::atLeast(sessions, 1)});
         const auto stretches = freeStretches(problem.cooks[cook], problem.costs.sessionGap);
         countAtLeast(model, sessions, stretchesUsed(model, jobs, stretches));
-        if (jobs.size() * jobs.size() <= mostPairs) {
-            const Literals begins = startsOf(model, jobs, problem.costs.sessionGap.count());
-            model.implies(model.works[cook], begins);
-            countAtLeast(model, sessions, begins);
+        Literals begins;
+        for (const CooksJob& job : jobs) {
+            begins.push_back(job.begins);
         }
-        model.sessions[cook] = sessions;
+        model.implies(model.works[cook], begins);
+        countAtLeast(model, sessions, begins);
+        // A longer pause than the whole ends nothing either.
+        const Minutes gap = std::min(problem.costs.sessionGap, problem.horizon - PlanTime{});
+        engine::SessionStartsPropagator::post(model.engine(), jobs, gap.count());
         model.charge(sessions, problem.costs.session);
     }
 }

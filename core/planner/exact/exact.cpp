@@ -7,7 +7,6 @@
 #include "core/base/contracts.h"
 #include "core/planner/exact/oven_uses.h"
 #include "core/planner/exact/reading.h"
-#include "core/planner/exact/session_counts.h"
 
 namespace suppertide::exact {
 
@@ -127,12 +126,8 @@ bool ExactSearch::read()
     if (isCheaper) {
         take(*std::move(schedule));
     }
-    const auto leftOut = sessionsLeftOut(model_, values);
-    for (const Literals& clause : leftOut) {
-        hold(clause);
-    }
     if (problem_->ovenDemands.empty()) {
-        ensures(isCheaper || !leftOut.empty(), "all else the model knows the cost of");
+        ensures(isCheaper, "all else the model knows the cost of");
         return true;
     }
     bool known = learnFromOvens();

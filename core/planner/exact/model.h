@@ -84,8 +84,6 @@ public:
 
     /// Who does what and what is where, filled by the parts: a literal for each possibility.
     IndexedVector<TaskIndex, std::vector<std::pair<CookIndex, Literal>>> cooks;
-    /// How many sessions a cook has at least; absent where they cost nothing.
-    IndexedVector<CookIndex, std::optional<Variable>> sessions;
     /// Whether a cook does anything at all.
     IndexedVector<CookIndex, Literal> works;
     IndexedVector<OvenDemandIndex, std::vector<std::pair<OvenIndex, Literal>>> ovens;

@@ -1,5 +1,5 @@
-// SharedClauses: what one search has found about ovens and sessions holds for every search of the
-// same problem, as all give their variables the same numbers. Safe to use from several threads.
+// SharedClauses: what one search has found about ovens holds for every search of the same problem,
+// as all give their variables the same numbers. Safe to use from several threads.
 #pragma once
 
 #include <cstddef>

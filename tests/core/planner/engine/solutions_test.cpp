@@ -3,13 +3,16 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <iterator>
 #include <memory>
+#include <optional>
 
 #include "core/planner/engine/difference_costs.h"
 #include "core/planner/engine/energy.h"
 #include "core/planner/engine/forbidden.h"
 #include "core/planner/engine/linear.h"
 #include "core/planner/engine/overlap.h"
+#include "core/planner/engine/session_starts.h"
 #include "core/planner/engine/timetable.h"
 #include "tests/core/planner/engine/tiny.h"
 
@@ -213,6 +216,37 @@ void addOverlap(Tiny& tiny, Random& random)
     });
 }
 
+/// Tasks of a fixed length. Where a session begins by its definition (in order of start, more than
+/// the gap after the latest end so far), the literal holds.
+void addSessionStarts(Tiny& tiny, Random& random)
+{
+    std::vector<CooksJob> jobs;
+    for (std::int64_t i = random.between(1, 4); i > 0; --i) {
+        CooksJob job{tiny.anyTerm(random), {}, tiny.anyBoolean(random), tiny.anyBoolean(random)};
+        job.to = job.from;
+        job.to.plus += static_cast<Bound>(random.between(0, 2));
+        jobs.push_back(job);
+    }
+    const auto gap = static_cast<Bound>(random.between(0, 2));
+    SessionStartsPropagator::post(tiny.engine(), jobs, gap);
+    tiny.must([=](const Values& values) {
+        std::vector<CooksJob> done;
+        std::ranges::copy_if(jobs, std::back_inserter(done),
+                             [&](const CooksJob& job) { return holds(values, job.mine); });
+        std::ranges::stable_sort(done, {},
+                                 [&](const CooksJob& job) { return valueOf(values, job.from); });
+        std::optional<Bound> latest;
+        for (const CooksJob& job : done) {
+            if ((!latest || valueOf(values, job.from) > *latest + gap) &&
+                !holds(values, job.begins)) {
+                return false;
+            }
+            latest = std::max(latest.value_or(valueOf(values, job.to)), valueOf(values, job.to));
+        }
+        return true;
+    });
+}
+
 using Add = void (*)(Tiny&, Random&);
 
 void expectSameSolutions(const std::vector<Add>& kinds, std::int64_t most)
@@ -276,10 +310,16 @@ TEST(Solutions, OfOverlaps)
     expectSameSolutions({addOverlap}, 3);
 }
 
+TEST(Solutions, OfStartsOfSessions)
+{
+    expectSameSolutions({addSessionStarts}, 2);
+    expectSameSolutions({addClause, addEdge, addSessionStarts}, 4);
+}
+
 TEST(Solutions, OfAllTogether)
 {
     expectSameSolutions({addClause, addEdge, addEdge, addLinear, addTimetable, addEnergy,
-                         addForbidden, addOverlap, addDifferenceCosts},
+                         addForbidden, addOverlap, addDifferenceCosts, addSessionStarts},
                         7);
 }
 
