@@ -9,6 +9,8 @@
 #include <algorithm>
 #include <utility>
 
+#include "ui/window/two_line_label.h"
+
 namespace suppertide::ui {
 
 using namespace Qt::StringLiterals;
@@ -21,19 +23,14 @@ constexpr int leastSentence = 220;
 } // namespace
 
 PlanStrip::PlanStrip(const Theme& theme, QWidget* parent)
-    : QWidget(parent), theme_(theme), sentence_(new QLabel(this)), figures_(new QWidget(this)),
-      look_(new QPushButton(tr("Look at it"), this)), take_(new QPushButton(tr("Take it"), this)),
-      leave_(new QPushButton(tr("Leave it"), this)), plan_(new QPushButton(tr("Make plan"), this)),
-      stop_(new QPushButton(tr("Stop"), this))
+    : QWidget(parent), theme_(theme), sentence_(new TwoLineLabel(this)),
+      figures_(new QWidget(this)), look_(new QPushButton(tr("Look at it"), this)),
+      take_(new QPushButton(tr("Take it"), this)), leave_(new QPushButton(tr("Leave it"), this)),
+      plan_(new QPushButton(tr("Make plan"), this)), stop_(new QPushButton(tr("Stop"), this))
 {
     setObjectName(u"planStrip"_s);
     setAccessibleName(tr("The plan, and what is offered"));
     sentence_->setObjectName(u"planSentence"_s);
-    sentence_->setTextFormat(Qt::PlainText);
-    sentence_->setWordWrap(true);
-    sentence_->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    // Two lines at any width: a longer sentence is cut, and whole in its tool tip.
-    sentence_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
     auto* cells = new QHBoxLayout(figures_);
     cells->setContentsMargins(0, 0, 0, 0);
     cells->setSpacing(14);
@@ -79,10 +76,9 @@ void PlanStrip::show(StripContent next)
     content_ = std::move(next);
     const StripContent& content = content_;
     const bool isOffer = content.state == StripState::Offer;
-    sentence_->setText(content.sentence);
-    sentence_->setToolTip(content.sentence);
-    sentence_->setFont(theme_.font(content.state == StripState::Plain ? TypeRole::Control
-                                                                      : TypeRole::ControlBold));
+    sentence_->setSentenceFont(theme_.font(
+        content.state == StripState::Plain ? TypeRole::Control : TypeRole::ControlBold));
+    sentence_->setSentence(content.sentence);
     if (!isOffer) {
         look_->setChecked(false);
     }
@@ -94,7 +90,6 @@ void PlanStrip::show(StripContent next)
     showCells();
     giveWay();
     if (isNews && QAccessible::isActive() && content.state != StripState::Plain) {
-        sentence_->setAccessibleName(content.sentence);
         QAccessibleEvent event(sentence_, QAccessible::Alert);
         QAccessible::updateAccessibility(&event);
     }
@@ -147,7 +142,6 @@ void PlanStrip::setTheme(const Theme& theme)
     const QFontMetrics label(theme.font(TypeRole::ControlBold));
     // Two lines of words, or a button.
     setFixedHeight(std::max(2 * label.lineSpacing() + 6, 34));
-    sentence_->setMaximumHeight(2 * label.lineSpacing()); // none of a third line's tops
     show(content_);
 }
 

@@ -11,10 +11,11 @@
 #include "ui/theme/theme.h"
 
 class QHBoxLayout;
-class QLabel;
 class QPushButton;
 
 namespace suppertide::ui {
+
+class TwoLineLabel;
 
 enum class StripState
 {
@@ -63,7 +64,7 @@ private:
 
     Theme theme_;
     StripContent content_;
-    QLabel* sentence_;
+    TwoLineLabel* sentence_;
     QWidget* figures_;
     std::vector<QWidget*> cells_; // a label over a value each
     QPushButton* look_;
