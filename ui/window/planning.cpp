@@ -161,6 +161,10 @@ void Planning::giveUp()
     stop();
     if (search_.aim == PlanningAim::Rest) {
         leave({});
+        Q_EMIT said(tr("Left as it is."));
+    } else {
+        Q_EMIT said(search_.offer ? tr("Planning has ended. The best plan so far is offered.")
+                                  : tr("Planning has ended. The plan is as it was."));
     }
 }
 
@@ -313,12 +317,18 @@ void Planning::applyTaken(const PlanPtr& taken, bool withChangeBefore)
 
 void Planning::dismiss()
 {
+    const bool hadOffer = search_.offer != nullptr;
     leave({});
+    if (hadOffer) {
+        Q_EMIT said(tr("Left as it is. The plan that was offered is gone."));
+    }
 }
 
 void Planning::leave(const QString& note)
 {
-    search_.offer = nullptr;
+    if (std::exchange(search_.offer, nullptr)) {
+        Q_EMIT said({}); // that it is offered is true no longer
+    }
     search_.note = note;
     grace_->stop();
     Q_EMIT offered(nullptr);

@@ -34,6 +34,8 @@ protected:
     {
         return part<QPushButton>(QString::fromLatin1(name));
     }
+    /// In the status bar.
+    [[nodiscard]] QString said() const { return part<QLabel>(QStringLiteral("said")).text(); }
     [[nodiscard]] bool waitForOffer() const
     {
         return QTest::qWaitFor([&] { return button("takeOffer").isVisible(); }, longEnough);
@@ -172,6 +174,7 @@ TEST_F(PlanningInWindow, LeavesAnOfferByEscape)
     key(Qt::Key_Escape);
     key(Qt::Key_Escape); // the first one ends a search that still goes on
     EXPECT_FALSE(button("takeOffer").isVisible());
+    EXPECT_TRUE(said().startsWith(QStringLiteral("Left as it is."))) << said().toStdString();
     EXPECT_EQ(document_->library(), dropped);
 }
 
@@ -213,6 +216,7 @@ TEST_F(PlanningInWindow, EndsASearchByEscape)
     key(Qt::Key_Escape);
     const LibraryState before = document_->library();
     EXPECT_EQ(button("makePlan").text(), QStringLiteral("Make plan"));
+    EXPECT_TRUE(said().startsWith(QStringLiteral("Planning has ended."))) << said().toStdString();
     QTest::qWait(50); // what the stopped search still says is not heard
     EXPECT_EQ(document_->library(), before);
 }
