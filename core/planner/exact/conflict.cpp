@@ -22,7 +22,11 @@ public:
     Shrinking(Model& model, quick_start::Budget& budget)
         : budget_(&budget), model_(&model), programs_(model.problem()), branching_(model),
           search_(
-              model.engine(), [this](const engine::Trail& trail) { return branching_.next(trail); },
+              model.engine(),
+              [this](const engine::Trail& trail) {
+                  const auto leftOut = undecidedSelector(trail);
+                  return leftOut ? leftOut : branching_.next(trail);
+              },
               [&budget, left = std::int64_t{0}](std::int64_t steps) mutable {
                   left += steps;
                   const std::int64_t whole = left / stepsPerStep;
@@ -58,6 +62,23 @@ private:
     static constexpr std::int64_t stepsPerStep = 16;
     static constexpr std::int64_t longest = 1'000'000'000; // conflicts of one try
 
+    /// What need not hold is left out first of all: that others can hold is easy to see then.
+    std::optional<Literal> undecidedSelector(const engine::Trail& trail)
+    {
+        if (trail.events().size() < decidedEvents_) {
+            decided_ = 0;
+        }
+        decidedEvents_ = trail.events().size();
+        const auto& selectors = model_->selectors();
+        for (; decided_ < selectors.size(); ++decided_) {
+            const Literal selector = selectors[decided_].second;
+            if (!trail.holds(selector) && !trail.fails(selector)) {
+                return ~selector;
+            }
+        }
+        return std::nullopt;
+    }
+
     /// Whether an oven has no program for what was found; what is in it is then ruled out.
     bool ruleOutOvens()
     {
@@ -72,6 +93,8 @@ private:
     Model* model_;
     OvenPrograms programs_;
     Branching branching_;
+    std::size_t decided_ = 0; // selectors, as long as the trail is this long
+    std::size_t decidedEvents_ = 0;
     Search search_;
 };
 
