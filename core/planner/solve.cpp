@@ -160,7 +160,9 @@ bool isPlain(const Problem& problem)
 /// A first plan soon, if there is an easy one, and a better one within a share of the limits.
 SearchResult searchFirst(const Run& run)
 {
-    const bool many = run.problem.tasks.size() > manyTasks;
+    // Where few tasks are to move the engine knows better which.
+    const bool staysClose = run.problem.costs.beforeMoved > 0;
+    const bool many = run.problem.tasks.size() > manyTasks && !staysClose;
     PlannerLimits own = share(run.limits, many ? shareOfMany : shareOfFew);
     if (!many) {
         own.wallClock = std::min(own.wallClock, longestOfFew);
@@ -175,7 +177,7 @@ SearchResult searchFirst(const Run& run)
         if (!plain) {
             budget.allow(own.steps);
         }
-        return run.incumbent.offer(schedule, budget.taken());
+        return run.incumbent.offer(schedule, budget.taken()) && !staysClose;
     });
     if (budget.spend(0)) {
         quickStart.run();

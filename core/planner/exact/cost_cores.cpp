@@ -234,10 +234,9 @@ CostCores::End CostCores::raise(Literal better, std::int64_t conflicts)
             return end;
         }
         if (end == End::Found) {
-            if (!looksAtLighter()) {
-                return end;
-            }
-            continue;
+            // The best by what is heaviest, as where few tasks are to move, is a plan already.
+            std::ignore = looksAtLighter();
+            return end;
         }
         const Literals core = shrunk(search_->core(), better);
         if (std::ranges::any_of(core, [&](Literal literal) { return model_->isNever(literal); })) {

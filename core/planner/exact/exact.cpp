@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "core/base/contracts.h"
+#include "core/planner/exact/kept_starts.h"
 #include "core/planner/exact/oven_uses.h"
 #include "core/planner/exact/reading.h"
 
@@ -194,6 +195,35 @@ void ExactSearch::sweep(std::int64_t conflicts, bool byActivity)
         optimal_ = optimal_ || !guessed_;
         stuck_ = !programs_.canTryHarder();
     }
+}
+
+void ExactSearch::stayClose()
+{
+    KeptStarts kept(model_);
+    if (kept.isEmpty() || problem_->costs.beforeMoved == 0) {
+        return;
+    }
+    std::vector<Bound> aims = bestValues_;
+    aims.resize(model_.engine().trail().views() / 2);
+    aims = kept.aims(std::move(aims));
+    branching_.aimAt(aims);
+    search_.aimAt(std::move(aims));
+    End end = End::Infeasible;
+    while (end == End::Infeasible && !isOver()) {
+        Literals assumptions = kept.literals();
+        if (best_) {
+            assumptions.push_back(below(model_.likelyCost(), *best_->cost));
+        }
+        end = search_.run(assumptions, {firstSlice, false});
+        noteBound();
+        if (end == End::Found) {
+            read();
+        } else if (end == End::Infeasible && !kept.letGo(search_.core())) {
+            break;
+        }
+    }
+    branching_.aimAt(bestValues_);
+    search_.aimAt(bestValues_);
 }
 
 void ExactSearch::prove(std::int64_t conflicts)
@@ -407,6 +437,9 @@ void ExactSearch::run(Work work, Elsewhere elsewhere)
     std::int64_t slice = firstSlice;
     work_ = work;
     elsewhere_ = std::move(elsewhere);
+    if (work_ != Work::Prove && isSupported() && !isOver()) {
+        stayClose();
+    }
     for (int turn = 0; !isOver() && isSupported(); ++turn) {
         keepNoted();
         noteElsewhere();

@@ -68,6 +68,8 @@ private:
     void improveAround(std::int64_t conflicts);
     /// Looks for a schedule that is cheaper by much.
     void leap(std::int64_t conflicts);
+    /// Looks for a schedule that moves little of the plan to stay close to (kept_starts.h).
+    void stayClose();
     /// Tries to prove that no schedule costs less than some amount between the bound and the best.
     void prove(std::int64_t conflicts);
     /// Raises the bound by what cannot be cheap together.
