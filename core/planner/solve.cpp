@@ -9,6 +9,7 @@
 
 #include "core/planner/exact/conflict.h"
 #include "core/planner/exact/exact.h"
+#include "core/planner/exact/kept_starts.h"
 #include "core/planner/exact/shared_clauses.h"
 #include "core/planner/planner.h"
 #include "core/planner/quick_start/proof.h"
@@ -161,7 +162,7 @@ bool isPlain(const Problem& problem)
 SearchResult searchFirst(const Run& run)
 {
     // Where few tasks are to move the engine knows better which.
-    const bool staysClose = run.problem.costs.beforeMoved > 0;
+    const bool staysClose = exact::isMovingDear(run.problem.costs);
     const bool many = run.problem.tasks.size() > manyTasks && !staysClose;
     PlannerLimits own = share(run.limits, many ? shareOfMany : shareOfFew);
     if (!many) {

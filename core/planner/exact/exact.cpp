@@ -199,10 +199,10 @@ void ExactSearch::sweep(std::int64_t conflicts, bool byActivity)
 
 void ExactSearch::stayClose()
 {
-    KeptStarts kept(model_);
-    if (kept.isEmpty() || problem_->costs.beforeMoved == 0) {
+    if (!isMovingDear(problem_->costs)) {
         return;
     }
+    KeptStarts kept(model_);
     std::vector<Bound> aims = bestValues_;
     aims.resize(model_.engine().trail().views() / 2);
     aims = kept.aims(std::move(aims));

@@ -5,6 +5,11 @@
 
 namespace suppertide::exact {
 
+bool isMovingDear(const Costs& costs)
+{
+    return costs.beforeMoved > std::max({costs.ovenChange, costs.ovenSwitchOn, costs.session});
+}
+
 KeptStarts::KeptStarts(const Model& model)
 {
     const Problem& problem = model.problem();

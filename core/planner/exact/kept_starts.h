@@ -13,13 +13,16 @@
 
 namespace suppertide::exact {
 
+/// Whether moving a task costs more than a session or anything that ovens cost once: so a plan that
+/// moves few tasks is one of the best, which else it need not be.
+[[nodiscard]] bool isMovingDear(const Costs& costs);
+
 class KeptStarts
 {
 public:
     /// Of what the costs of the problem name as the plan before.
     explicit KeptStarts(const Model& model);
 
-    [[nodiscard]] bool isEmpty() const { return kept_.empty(); }
     /// All that is kept.
     [[nodiscard]] const Literals& literals() const { return kept_; }
     /// Lets go what is named in a core. False: nothing that is kept is.
