@@ -36,7 +36,13 @@ RestOutcome asLaidOut(const RestRequest& request, RestOfEvening rest)
     return NoRest{std::move(rest), std::move(plan), {}, {}};
 }
 
-/// Which cook each step of the rest was given to; empty: several, or nobody.
+bool isAble(const Cook& cook, const Hands& hands)
+{
+    return !hands.skill || std::ranges::find(cook.skills, *hands.skill) != cook.skills.end();
+}
+
+/// Which cook each step of the rest was given to; empty: several, nobody, or somebody who cannot do
+/// it, as it was given away where its own cook is busy for longer.
 IndexedVector<TaskIndex, std::vector<CookIndex>> givenTo(const RestOfEvening& rest)
 {
     const Problem& problem = rest.formulation->problem;
@@ -44,7 +50,8 @@ IndexedVector<TaskIndex, std::vector<CookIndex>> givenTo(const RestOfEvening& re
     for (const TaskIndex task : rest.whole->problem.tasks.indices()) {
         const auto left = rest.inRest[task];
         if (left && problem.tasks[*left].needsCooks() && problem.tasks[*left].hands->cooks == 1 &&
-            rest.planned.cooks[task].size() == 1) {
+            rest.planned.cooks[task].size() == 1 &&
+            isAble(problem.cooks[rest.planned.cooks[task].front()], *problem.tasks[*left].hands)) {
             given[*left] = rest.planned.cooks[task];
         }
     }
