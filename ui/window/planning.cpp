@@ -126,6 +126,9 @@ void Planning::run(PlanningAim aim, PlanInput input, std::chrono::milliseconds l
     search_.begunFor = search_.revision;
     const PlanPtr& now = plan_.plan();
     search_.takesFirst = aim == PlanningAim::Best && now && !now->holds();
+    if (now) {
+        search_.clashesToBeat = now->clashes.size();
+    }
     if (aim == PlanningAim::Best && now && now->holds()) {
         search_.toBeat = now->figures.cost.total();
     }
@@ -216,10 +219,37 @@ QString Planning::progressText() const
                : seconds + QLatin1Char(' ') + tr("This one: %1.").arg(distanceText(proof()));
 }
 
-/// Worth offering: if the plan holds, only what is better by the user's preferences.
+/// Worth offering: what has fewer clashes than the plan as it stands (some, as of a tool that goes
+/// unwashed, show only in the whole plan), or no more and is better by the user's preferences; and
+/// is not behind what is offered already.
 bool Planning::isBetter(const Plan& found) const
 {
+    const auto rank = [](const Plan& plan) {
+        return std::pair(plan.clashes.size(), plan.figures.cost.total());
+    };
+    if (search_.offer && rank(found) >= rank(*search_.offer)) {
+        return false;
+    }
+    if (search_.clashesToBeat && found.clashes.size() != *search_.clashesToBeat) {
+        return found.clashes.size() < *search_.clashesToBeat;
+    }
     return !search_.toBeat || found.figures.cost.total() < *search_.toBeat;
+}
+
+void Planning::consider(const PlanPtr& found)
+{
+    if (!isBetter(*found)) {
+        return;
+    }
+    search_.offer = found;
+    if (search_.takesFirst) {
+        const bool holds = found->holds();
+        take();
+        Q_EMIT said(holds ? tr("A plan without clashes. Looking for a better one…")
+                          : tr("A plan with fewer clashes. Looking for a better one…"));
+    } else {
+        showOrTake();
+    }
 }
 
 void Planning::progress(const PlanProgress& progress)
@@ -231,14 +261,8 @@ void Planning::progress(const PlanProgress& progress)
         search_.bound = progress.bound;
         noteProof();
     }
-    if (progress.better && isBetter(*progress.better)) {
-        search_.offer = progress.better;
-        if (search_.takesFirst) {
-            take();
-            Q_EMIT said(tr("A plan without clashes. Looking for a better one…"));
-        } else {
-            showOrTake();
-        }
+    if (progress.better) {
+        consider(progress.better);
     }
     Q_EMIT changed();
 }
@@ -289,6 +313,7 @@ void Planning::applyTaken(const PlanPtr& taken, bool withChangeBefore)
             : std::optional(Proof{taken->figures.cost.total(), *search_.bound});
     search_.takesFirst = false;
     search_.toBeat = taken->figures.cost.total();
+    search_.clashesToBeat = taken->clashes.size();
     const QString moved = document_.undoStack().undoText();
     Edit edit = takePlan(document_.library(), *taken,
                          !isRest            ? tr("Make plan")
@@ -435,6 +460,9 @@ void Planning::finish(const PlanOutcome& outcome)
         noteProof();
     }
     Q_EMIT runningChanged(false); // ends the grace too
+    if (isCurrent && found != nullptr) {
+        consider(found->plan); // with more washed, it may be another one than was told on the way
+    }
     if (search_.offer && search_.aim == PlanningAim::Rest) {
         showOrTake();
         return;

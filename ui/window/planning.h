@@ -99,6 +99,8 @@ private:
     void noteProof();
     void leave(const QString& note);
     [[nodiscard]] bool isBetter(const Plan& found) const;
+    /// Offers the plan, or takes it, if it is better.
+    void consider(const PlanPtr& found);
 
     struct Search
     {
@@ -108,7 +110,8 @@ private:
         std::chrono::steady_clock::time_point begun;
         std::optional<std::int64_t> bound;
         PlanPtr offer;
-        std::optional<std::int64_t> toBeat; // in cost; absent: anything that holds is better
+        std::optional<std::int64_t> toBeat;       // in cost; absent: anything that holds is better
+        std::optional<std::size_t> clashesToBeat; // absent: there was no plan
         bool takesFirst = false; // the plan has clashes: the first one found is taken at once
         bool isOver = true;
         QString note; // how it ended
