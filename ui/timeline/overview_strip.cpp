@@ -98,9 +98,15 @@ void OverviewStrip::paintDays(Canvas& canvas) const
     if (height() >= 28 * scale && !scene_.days.empty()) {
         const QString first = toText(scene_.days.front().shortName).section(QLatin1Char(' '), 0, 0);
         const QString last = toText(scene_.days.back().shortName).section(QLatin1Char(' '), 0, 0);
-        canvas.text(10, 12 * scale, first == last ? first : tr("%1 to %2").arg(first, last),
-                    TypeRole::ControlBold, n.ink);
-        canvas.text(10, 24 * scale, tr("hands, all cooks"), TypeRole::Secondary, n.ink2);
+        constexpr double margin = 10;
+        const double room = headerWidth_ - margin - 2;
+        const auto line = [&](double baseline, const QString& words, TypeRole role,
+                              const QColor& ink) {
+            canvas.text(margin, baseline, canvas.elided(words, role, room), role, ink);
+        };
+        line(12 * scale, first == last ? first : tr("%1 to %2").arg(first, last),
+             TypeRole::ControlBold, n.ink);
+        line(24 * scale, tr("hands, all cooks"), TypeRole::Secondary, n.ink2);
     }
     for (const DayHeading& day : scene_.days) {
         const double x = std::max(xOf(day.from), headerWidth_);
