@@ -17,8 +17,12 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-/// The sentence has at least this width (px at 100 %); figures go before it gets less.
+/// The sentence has as much width as it takes in two lines, within these (px at 100 %); figures go
+/// before it gets less.
 constexpr int leastSentence = 220;
+constexpr int mostSentence = 420;
+/// Of what it takes in one line: lines end where words do.
+constexpr double halfAndSome = 0.58;
 
 } // namespace
 
@@ -164,8 +168,11 @@ int PlanStrip::widthOf(const QWidget& cell)
 void PlanStrip::giveWay()
 {
     const QMargins margins = layout()->contentsMargins();
-    int spare = width() - margins.left() - margins.right() -
-                static_cast<int>(leastSentence * theme_.textScale);
+    const double inTwo =
+        halfAndSome * QFontMetrics(sentence_->font()).horizontalAdvance(content_.sentence);
+    const double sentence =
+        std::clamp(inTwo, leastSentence * theme_.textScale, mostSentence * theme_.textScale);
+    int spare = width() - margins.left() - margins.right() - static_cast<int>(sentence);
     for (const QPushButton* button : {look_, take_, leave_, plan_, stop_}) {
         spare -= button->isHidden() ? 0 : button->sizeHint().width() + layout()->spacing();
     }
