@@ -167,7 +167,7 @@ void Planning::giveUp()
         Q_EMIT said(tr("Left as it is."));
     } else {
         Q_EMIT said(search_.offer ? tr("Planning has ended. The best plan so far is offered.")
-                                  : tr("Planning has ended. The plan is as it was."));
+                                  : tr("Planning has ended. Nothing better is offered."));
     }
 }
 
