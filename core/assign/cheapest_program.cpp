@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "core/assign/cost_to_go.h"
+#include "core/assign/grid_to_go.h"
 #include "core/assign/oven_heat.h"
 #include "core/assign/oven_segments.h"
 #include "core/assign/setting_costs.h"
@@ -15,6 +16,8 @@ namespace suppertide {
 namespace {
 
 constexpr std::int64_t thousand = 1000; // thousandths of a degree
+/// States within which most programs are found; else it is worth knowing more before.
+constexpr std::int64_t easyEffort = 4'000;
 
 std::int64_t floorDegrees(std::int64_t milliC)
 {
@@ -77,6 +80,8 @@ public:
     }
 
     CheapestProgram run(std::int64_t effort);
+    /// Is told what the rest costs. False: it is not known.
+    bool learn(const std::vector<OvenStay>& stays);
 
 private:
     struct Known
@@ -100,6 +105,12 @@ private:
         const std::int64_t apart =
             heat_.least(moment.minute, moment.milliC, moment.on, moment.phase == Phase::Heated) +
             settings_.least(moment.minute, moment.last);
+        if (grid_) {
+            return std::max(apart, moment.last.none()
+                                       ? grid_->least(moment.minute, moment.milliC)
+                                       : grid_->least(moment.minute, moment.milliC, moment.on,
+                                                      moment.last.lowest, moment.last.highest));
+        }
         if (!toGo_ || !toGo_->isKnown() || apart >= below_) {
             return apart;
         }
@@ -127,6 +138,7 @@ private:
     OvenHeat heat_;
     SettingCosts settings_;
     std::optional<CostToGo> toGo_;
+    std::optional<GridToGo> grid_;
     std::vector<Known> known_;
     std::unordered_map<Moment, std::size_t, MomentHash> places_;
     std::vector<std::vector<Waiting>> open_; // by the least that they lead to, less `base_`
@@ -327,11 +339,24 @@ OvenProgram ProgramSearch::programTo(std::size_t goal) const
     return program;
 }
 
+bool ProgramSearch::learn(const std::vector<OvenStay>& stays)
+{
+    grid_.emplace(oven_, stays, heat_, style_, below_);
+    if (!grid_->isKnown()) {
+        grid_.reset();
+    }
+    return grid_.has_value();
+}
+
 CheapestProgram ProgramSearch::run(std::int64_t effort)
 {
     CheapestProgram result;
     Moment start;
     start.milliC = std::int64_t{oven_.startC} * 1000;
+    known_.clear();
+    places_.clear();
+    open_.clear();
+    bucket_ = 0;
     base_ = least(start);
     reach({start, 0, 0, {}, false, false, false});
     if (known_.empty()) {
@@ -380,7 +405,14 @@ CheapestProgram cheapestProgram(const Oven& oven, const std::vector<OvenStay>& s
         nothing.program.emplace();
         return nothing;
     }
-    return ProgramSearch(oven, stays, style, below).run(effort);
+    ProgramSearch search(oven, stays, style, below);
+    CheapestProgram found = search.run(std::min(effort, easyEffort));
+    const bool isOver = found.program || found.isImpossible || found.bound >= below;
+    if (isOver || effort <= easyEffort) {
+        return found;
+    }
+    search.learn(stays);
+    return search.run(effort - easyEffort);
 }
 
 } // namespace suppertide
