@@ -74,7 +74,7 @@ public:
     {
         heat_.weigh(settings_.offCosts());
         // Of what switching on costs it knows nothing, and takes long where minutes are many.
-        if (SettingLevels::suits(oven) && style.switchOn == 0) {
+        if (SettingLevels::suits(oven) && !style.countsSwitching()) {
             toGo_.emplace(oven, stays, heat_, style, below);
         }
     }
@@ -118,6 +118,10 @@ private:
                                    ? toGo_->least(moment.minute, moment.milliC)
                                    : toGo_->least(moment.minute, moment.milliC, moment.last.lowest,
                                                   moment.last.highest));
+    }
+    [[nodiscard]] std::int64_t switchingOn(int minute) const
+    {
+        return style_.switchOn + (heat_.isWithin(minute) ? style_.switchOnWithin : 0);
     }
     void reach(const Known& known);
     void wait(const Waiting& waiting, std::int64_t leads);
@@ -192,7 +196,7 @@ void ProgramSearch::follow(Known known)
     } else if (known.isOn) {
         known.at.phase = Phase::Heated;
     }
-    known.at.on = known.isOn && style_.switchOn > 0;
+    known.at.on = known.isOn && style_.countsSwitching();
     known.closed = false;
     reach(known);
 }
@@ -255,7 +259,7 @@ ProgramSearch::Known ProgramSearch::switchedOn(std::size_t from) const
 {
     Known known = known_[from];
     known.from = from;
-    known.cost += style_.onMinute + (known.at.on ? 0 : style_.switchOn);
+    known.cost += style_.onMinute + (known.at.on ? 0 : switchingOn(known.at.minute));
     known.isOn = true;
     known.isAnew = false;
     return known;
@@ -287,7 +291,7 @@ std::int64_t ProgramSearch::leastIfAnew(std::size_t from) const
     const Known& known = known_[from];
     const std::int64_t hottest = known.at.milliC + oven_.heatMilliCPerMin;
     const bool staysHot = heat_.staysEmpty(known.at.minute);
-    return known.cost + style_.onMinute + (known.at.on ? 0 : style_.switchOn) +
+    return known.cost + style_.onMinute + (known.at.on ? 0 : switchingOn(known.at.minute)) +
            (known.at.last.none() ? 0 : style_.change) + settings_.least(known.at.minute, {}) +
            heat_.least(known.at.minute + 1, hottest, true, staysHot);
 }

@@ -59,7 +59,7 @@ Cost price(std::int64_t cost)
 GridToGo::GridToGo(const Oven& oven, const std::vector<OvenStay>& stays, const OvenHeat& heat,
                    const OvenProgramStyle& style, std::int64_t below)
     : oven_(&oven), heat_(&heat), style_(style), asked_(below), limit_(price(below)),
-      layers_(style.switchOn > 0 ? 2 : 1), room_(std::move(spareRoom))
+      layers_(style.countsSwitching() ? 2 : 1), room_(std::move(spareRoom))
 {
     if (readSteps(stays)) {
         const std::int64_t heating =
@@ -153,7 +153,8 @@ GridToGo::Row GridToGo::emptyRow(int minute) const
 GridToGo::Prices GridToGo::pricesOf(int minute) const
 {
     const std::int64_t on = heat_->mustBeOff(minute) ? plenty : style_.onMinute;
-    Prices prices{0, std::vector<std::int64_t>(columns_.size(), on)};
+    Prices prices{0, std::vector<std::int64_t>(columns_.size(), on), style_.switchOn};
+    prices.switching += heat_->isWithin(minute) ? style_.switchOnWithin : 0;
     const auto begins = preferred_.find(minute);
     if (begins == preferred_.end()) {
         return prices;
@@ -227,15 +228,15 @@ void GridToGo::findAny(const Row& next, const Prices& prices, Range cells)
 }
 
 /// Off, or at another setting than the last one, of a group next.
-void GridToGo::findBase(const Row& next, std::size_t group, std::int64_t offPrice, Range cells)
+void GridToGo::findBase(const Row& next, std::size_t group, const Prices& prices, Range cells)
 {
     const auto count = static_cast<std::size_t>(cells.last - cells.first + 1);
     const bool isNone = group + 1 == next.ends.size(); // the first setting is no change
     std::fill_n(base_.begin(), layers_ * count, never);
-    if (offPrice < limit_ && next.count > 0) {
+    if (prices.off < limit_ && next.count > 0) {
         const Cost* from = costsOf(next, group, false);
         const Cell nextLast = next.low + static_cast<Cell>(next.count) - 1;
-        const Cost more = price(offPrice);
+        const Cost more = price(prices.off);
         const Cell falls = // from there on it falls all a minute long
             cellOfDegrees(oven_->ambientC) + cools_;
         for (Cell cell = cells.first; cell <= std::min(cells.last, falls - 1); ++cell) {
@@ -257,13 +258,13 @@ void GridToGo::findBase(const Row& next, std::size_t group, std::int64_t offPric
         std::copy_n(base_.begin(), count, base_.begin() + static_cast<std::ptrdiff_t>(count));
         takeLower(base_.data() + count, any_.data(), count, price(change));
     }
-    takeLower(base_.data(), any_.data(), count, price(change + style_.switchOn));
+    takeLower(base_.data(), any_.data(), count, price(change + prices.switching));
 }
 
 /// As the row's last group, if it is no different from that, else as one more. `isFirst`: of its
 /// group next, or at its price.
 void GridToGo::addColumn(Row& row, const Row& next, std::size_t group, std::size_t column,
-                         std::int64_t onPrice, bool isFirst)
+                         const Prices& prices, bool isFirst)
 {
     const Range all{row.low, row.low + static_cast<Cell>(row.count) - 1};
     Range cells = all;
@@ -274,8 +275,8 @@ void GridToGo::addColumn(Row& row, const Row& next, std::size_t group, std::size
     const auto count = static_cast<std::size_t>(std::max<Cell>(0, cells.last - cells.first + 1));
     const auto offset = count == 0 ? 0 : static_cast<std::size_t>(cells.first - all.first);
     std::fill_n(on_.begin(), count, never);
-    addOn(next, group, {static_cast<Cell>(column), static_cast<Cell>(column)}, onPrice, cells,
-          on_.data());
+    addOn(next, group, {static_cast<Cell>(column), static_cast<Cell>(column)}, prices.on[column],
+          cells, on_.data());
     const std::size_t size = layers_ * row.count;
     Cost* here = room_.data() + row.place + sizeOf(row); // after the last group
     bool isOther = row.ends.empty();
@@ -283,7 +284,7 @@ void GridToGo::addColumn(Row& row, const Row& next, std::size_t group, std::size
         const std::size_t place = layer * row.count + offset;
         Cost* made = made_.data() + place;
         std::copy_n(base_.data() + place, count, made);
-        takeLower(made, on_.data(), count, layer == 0 ? price(style_.switchOn) : Cost{0});
+        takeLower(made, on_.data(), count, layer == 0 ? price(prices.switching) : Cost{0});
         cap(made, count, limit_);
         isOther = isOther || !std::equal(made, made + count, here - size + place);
     }
@@ -319,14 +320,14 @@ GridToGo::Row GridToGo::before(int minute, const Row& next)
     findAny(next, prices, cells);
     std::size_t column = 0;
     for (std::size_t group = 0; group + 1 < next.ends.size(); ++group) {
-        findBase(next, group, prices.off, cells);
+        findBase(next, group, prices, cells);
         for (bool isFirst = true; column < next.ends[group]; ++column) {
             isFirst = isFirst || prices.on[column] != prices.on[column - 1];
-            addColumn(row, next, group, column, prices.on[column], isFirst);
+            addColumn(row, next, group, column, prices, isFirst);
             isFirst = false;
         }
     }
-    findBase(next, next.ends.size() - 1, prices.off, cells);
+    findBase(next, next.ends.size() - 1, prices, cells);
     cap(base_.data(), layers_ * row.count, limit_);
     std::copy_n(base_.data(), layers_ * row.count, room_.data() + used_ + sizeOf(row));
     row.ends.push_back(columns_.size() + 1);

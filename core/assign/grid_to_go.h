@@ -66,6 +66,7 @@ private:
     {
         std::int64_t off = 0;
         std::vector<std::int64_t> on; // by column
+        std::int64_t switching = 0;   // on, where it was off
     };
 
     [[nodiscard]] bool readSteps(const std::vector<OvenStay>& stays);
@@ -80,11 +81,11 @@ private:
     [[nodiscard]] Row before(int minute, const Row& next);
     [[nodiscard]] Prices pricesOf(int minute) const;
     void findAny(const Row& next, const Prices& prices, Range cells);
-    void findBase(const Row& next, std::size_t group, std::int64_t offPrice, Range cells);
+    void findBase(const Row& next, std::size_t group, const Prices& prices, Range cells);
     void addOn(const Row& next, std::size_t group, Range columns, std::int64_t price, Range cells,
                Cost* to) const;
     void addColumn(Row& row, const Row& next, std::size_t group, std::size_t column,
-                   std::int64_t onPrice, bool isFirst);
+                   const Prices& prices, bool isFirst);
     [[nodiscard]] std::size_t layer(bool on) const { return on && layers_ == 2 ? 1 : 0; }
     [[nodiscard]] const Cost* costsOf(const Row& row, std::size_t group, bool on) const
     {

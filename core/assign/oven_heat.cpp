@@ -15,11 +15,15 @@ constexpr std::int64_t unbounded = std::int64_t{1} << 50;
 /// Costs from here on are not told apart; far above what an evening's oven costs, and there is a
 /// level of each.
 constexpr std::int64_t mostUnits = 20'000;
+/// Nor does it matter how much more than this switching on costs while something is in: it saves no
+/// more minutes.
+constexpr std::int64_t mostWithin = 40;
 
 OvenProgramStyle inUnits(OvenProgramStyle style, std::int64_t unit)
 {
     style.onMinute /= unit;
     style.switchOn /= unit;
+    style.switchOnWithin = std::min(style.switchOnWithin / unit, mostWithin);
     return style;
 }
 
@@ -64,7 +68,7 @@ void OvenHeat::weigh(const std::map<int, std::int64_t>& offCosts)
             const bool heated = i >= 2;
             if (heated && !staysEmpty(minute)) {
                 here[i] = here[i - 2];
-            } else if (on && style_.switchOn == 0) {
+            } else if (on && !style_.countsSwitching()) {
                 here[i] = here[i - 1];
             } else {
                 here[i] = before(minute, after, on, heated);
@@ -82,6 +86,7 @@ void OvenHeat::readStays(const std::vector<OvenStay>& stays)
     const std::size_t moments = index(last_) + 1;
     taken_.assign(moments, false);
     off_.assign(moments, false);
+    within_.assign(moments, false);
     least_.assign(moments, -unbounded);
     most_.assign(moments, unbounded);
     for (const OvenStay& stay : stays) {
@@ -93,6 +98,7 @@ void OvenHeat::readStays(const std::vector<OvenStay>& stays)
             if (at < end) {
                 taken_[at] = true;
                 off_[at] = off_[at] || stay.off;
+                within_[at] = within_[at] || at > begin;
             }
         }
     }
@@ -180,7 +186,9 @@ OvenHeat::Levels OvenHeat::before(int minute, const FourLevels& after, bool on, 
     const std::size_t hot = staysEmpty(minute) ? 2 : 0;
     const Levels& off = after[same];
     const Levels& stillOn = after[hot + 1];
-    const std::int64_t price = style_.onMinute + (on ? 0 : style_.switchOn);
+    const std::int64_t price =
+        style_.onMinute +
+        (on ? 0 : style_.switchOn + (isWithin(minute) ? style_.switchOnWithin : 0));
     const auto offCost = offCosts_.find(minute);
     const std::int64_t offPrice = offCost == offCosts_.end() ? 0 : offCost->second;
     const std::int64_t floor = least_[index(minute)];

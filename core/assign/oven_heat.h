@@ -36,6 +36,8 @@ public:
     [[nodiscard]] std::int64_t mostAt(int minute) const { return most_[index(minute)]; }
     /// Whether nothing distinguishes a minute from the next one, nor that from the one after.
     [[nodiscard]] bool isAsNext(int minute) const;
+    /// Whether some stay has begun before and ends after.
+    [[nodiscard]] bool isWithin(int minute) const { return within_[index(minute)]; }
     [[nodiscard]] bool mustBeOff(int minute) const { return off_[index(minute)]; }
     /// Whether what is in, and what follows, can be kept from this temperature.
     [[nodiscard]] bool allows(int minute, std::int64_t milliC) const
@@ -79,6 +81,7 @@ private:
     std::map<int, std::int64_t> offCosts_; // in units
     std::vector<bool> taken_;              // by minute
     std::vector<bool> off_;
+    std::vector<bool> within_;
     std::vector<std::int64_t> least_; // by the moment at which a minute begins
     std::vector<std::int64_t> most_;
     std::vector<FourLevels> rows_;

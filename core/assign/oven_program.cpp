@@ -111,7 +111,10 @@ void OvenProgramSearch::set(OvenState& state, PlanTime at, std::optional<int> se
         return;
     }
     if (setting) {
-        state.cost.stated += state.setting ? 0 : style_.switchOn;
+        if (!state.setting) {
+            state.cost.stated +=
+                style_.switchOn + (isWithinStay(stays_, at) ? style_.switchOnWithin : 0);
+        }
         if (state.lastSetting && *state.lastSetting != *setting) {
             state.cost.stated += style_.change;
             state.cost.discomfort += 1; // a change less is better where changes cost nothing
@@ -195,7 +198,7 @@ void OvenProgramSearch::extendEmpty(std::size_t k, std::size_t from)
     run(throughout, k, during.start, during.end);
     const bool warmEnough = throughout.milliC >= least;
     keep(k + 1, std::move(throughout));
-    if (style_.switchOn > 0) {
+    if (style_.countsSwitching()) {
         addStaysOn(k, from);
     }
     if (warmEnough) {
@@ -446,7 +449,15 @@ std::int64_t preferredCost(const Oven& oven, const OvenProgram& program,
 
 OvenProgramStyle ovenProgramStyle(const Costs& costs, bool coast)
 {
-    return {costs.ovenChange, costs.ovenOnMinute, costs.preferC, coast, costs.ovenSwitchOn};
+    return {costs.ovenChange,   costs.ovenOnMinute,      costs.preferC, coast,
+            costs.ovenSwitchOn, costs.ovenSwitchOnWithin};
+}
+
+bool isWithinStay(const std::vector<OvenStay>& stays, PlanTime at)
+{
+    return std::ranges::any_of(stays, [&](const OvenStay& stay) {
+        return stay.during.start < at && at < stay.during.end;
+    });
 }
 
 OvenProgramResult ovenProgramFor(const Oven& oven, const std::vector<OvenStay>& stays,

@@ -20,7 +20,15 @@ struct OvenProgramStyle
     /// Whether to switch off before a stay ends if the oven stays warm enough for it.
     bool coast = false;
     std::int64_t switchOn = 0; // cost of going from off to a setting
+    /// Cost of that beside, where a stay has begun earlier and goes on.
+    std::int64_t switchOnWithin = 0;
+
+    /// Whether it matters if the oven was on in the minute before.
+    [[nodiscard]] bool countsSwitching() const { return switchOn > 0 || switchOnWithin > 0; }
 };
+
+/// Whether some stay has begun before and ends after.
+[[nodiscard]] bool isWithinStay(const std::vector<OvenStay>& stays, PlanTime at);
 
 [[nodiscard]] OvenProgramStyle ovenProgramStyle(const Costs& costs, bool coast);
 

@@ -20,9 +20,8 @@ std::int64_t milli(int degrees)
 std::int64_t costOf(const OvenCurve& curve, const Oven& oven, const std::vector<OvenStay>& stays,
                     const OvenProgramStyle& style, PlanTime last)
 {
-    std::int64_t cost = style.change * curve.changes() +
-                        style.onMinute * curve.onBefore(last).count() +
-                        style.switchOn * curve.timesSwitchedOn();
+    std::int64_t cost =
+        style.change * curve.changes() + style.onMinute * curve.onBefore(last).count();
     for (const OvenStay& stay : stays) {
         if (stay.prefer) {
             const int inForce = curve.setting(stay.during.start).value_or(oven.ambientC);
@@ -229,7 +228,7 @@ std::optional<OvenProgramResult> pulsedProgram(const Oven& oven, const OvenProgr
                                                const std::vector<OvenStay>& stays,
                                                const OvenProgramStyle& style)
 {
-    if (held.empty() || stays.empty() || style.onMinute == 0 || style.switchOn > 0) {
+    if (held.empty() || stays.empty() || style.onMinute == 0 || style.countsSwitching()) {
         return std::nullopt;
     }
     const OvenCurve before(oven, held);

@@ -84,10 +84,26 @@ public:
     [[nodiscard]] std::int64_t ovenSwitchOn() const
     {
         Wide sum = 0;
-        for (const OvenCurve& curve : curves_) {
-            sum += Wide{problem_->costs.ovenSwitchOn} * curve.timesSwitchedOn();
+        for (const OvenIndex oven : problem_->ovens.indices()) {
+            for (const PlanTime at : curves_[oven].switchedOn()) {
+                sum += Wide{problem_->costs.ovenSwitchOn} +
+                       (isWithinDemand(oven, at) ? problem_->costs.ovenSwitchOnWithin : 0);
+            }
         }
         return capped(sum);
+    }
+
+    /// Whether something has been in this oven before and stays in.
+    [[nodiscard]] bool isWithinDemand(OvenIndex oven, PlanTime at) const
+    {
+        for (const OvenDemandIndex index : problem_->ovenDemands.indices()) {
+            const OvenDemand& demand = problem_->ovenDemands[index];
+            const auto held = times_.held(demand.from, demand.to);
+            if (held && schedule_->ovens[index] == oven && held->start < at && at < held->end) {
+                return true;
+            }
+        }
+        return false;
     }
 
     [[nodiscard]] std::int64_t prefer() const

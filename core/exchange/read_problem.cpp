@@ -384,6 +384,7 @@ private:
         costs.ovenChange = amountOr(fields, "oven_change", 0);
         costs.ovenOnMinute = amountOr(fields, "oven_on_minute", 0);
         costs.ovenSwitchOn = amountOr(fields, "oven_switch_on", 0);
+        costs.ovenSwitchOnWithin = amountOr(fields, "oven_switch_on_within", 0);
         costs.preferC = amountOr(fields, "prefer_c", 0);
         costs.session = amountOr(fields, "session", 0);
         costs.sessionGap = Minutes{amountOr(fields, "session_gap", 0)};

@@ -253,6 +253,7 @@ private:
         addUnless(result, "oven_change", costs.ovenChange, none);
         addUnless(result, "oven_on_minute", costs.ovenOnMinute, none);
         addUnless(result, "oven_switch_on", costs.ovenSwitchOn, none);
+        addUnless(result, "oven_switch_on_within", costs.ovenSwitchOnWithin, none);
         addUnless(result, "prefer_c", costs.preferC, none);
         addUnless(result, "session", costs.session, none);
         addUnless(result, "session_gap", costs.sessionGap.count(), none);

@@ -124,6 +124,7 @@ void addCosts(Evening& evening)
     costs.ovenChange = weights.ovenChange;
     costs.ovenOnMinute = weights.ovenOnMinute;
     costs.ovenSwitchOn = weights.ovenSwitchOn;
+    costs.ovenSwitchOnWithin = weights.ovenSwitchOnWithin;
     costs.preferC = weights.preferC;
     costs.session = weights.session;
     costs.sessionGap = sessionGap;

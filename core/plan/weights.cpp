@@ -47,6 +47,8 @@ Weights weightsFor(const Preferences& preferences, Closeness closeness)
     weights.ovenChange = byWish(preferences.fewOvenChanges, 2 * point, 6 * point);
     weights.ovenOnMinute = 7;
     weights.ovenSwitchOn = minutesWorthSwitching * weights.ovenOnMinute;
+    // Nobody stands by to switch an oven off and on to hold a temperature.
+    weights.ovenSwitchOnWithin = std::max(2 * point, weights.ovenChange);
     weights.preferC = point / 100;
     weights.session = byWish(preferences.fewSessions, point, 3 * point);
     weights.moved = byWish(preferences.stayClose, point / 40, point / 8);

@@ -44,7 +44,8 @@ struct Weights
     std::int64_t ovenChange = 0;
     std::int64_t ovenOnMinute = 0;
     std::int64_t ovenSwitchOn = 0;
-    std::int64_t preferC = 0; // a degree
+    std::int64_t ovenSwitchOnWithin = 0; // beside, with something in
+    std::int64_t preferC = 0;            // a degree
     std::int64_t session = 0;
     std::int64_t moved = 0; // a step, a method or a place
     std::int64_t movedMinute = 0;

@@ -88,12 +88,14 @@ int OvenCurve::changes() const
     return result;
 }
 
-int OvenCurve::timesSwitchedOn() const
+std::vector<PlanTime> OvenCurve::switchedOn() const
 {
-    int result = 0;
+    std::vector<PlanTime> result;
     std::optional<int> before;
     for (const Knot& knot : knots_) {
-        result += knot.setC && !before ? 1 : 0;
+        if (knot.setC && !before) {
+            result.push_back(knot.at);
+        }
         before = knot.setC;
     }
     return result;

@@ -30,8 +30,8 @@ public:
     /// How often the program goes from one setting to another; off in between does not matter.
     [[nodiscard]] int changes() const;
 
-    /// How often the program goes from off to a setting.
-    [[nodiscard]] int timesSwitchedOn() const;
+    /// When the program goes from off to a setting.
+    [[nodiscard]] std::vector<PlanTime> switchedOn() const;
 
     /// A corner of the curve: from `at` the temperature moves from `milliC` to the setting.
     struct Knot

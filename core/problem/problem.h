@@ -220,6 +220,8 @@ struct Costs
     std::int64_t ovenChange = 0;
     std::int64_t ovenOnMinute = 0;
     std::int64_t ovenSwitchOn = 0; // each time that an oven goes from off to a setting
+    /// The same beside, where something is in that was put in earlier and stays in.
+    std::int64_t ovenSwitchOnWithin = 0;
     std::int64_t preferC = 0;
     std::int64_t session = 0;
     Minutes sessionGap{0};

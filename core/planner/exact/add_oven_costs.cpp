@@ -2,6 +2,7 @@
 #include <memory>
 #include <utility>
 
+#include "core/planner/exact/least_lengths.h"
 #include "core/planner/exact/oven_cost.h"
 #include "core/planner/exact/parts.h"
 
@@ -9,17 +10,17 @@ namespace suppertide::exact {
 
 namespace {
 
-PossibleStay possibleStay(const Model& model, OvenDemandIndex index, Literal inside)
+PossibleStay possibleStay(const Model& model, OvenDemandIndex index, Literal inside,
+                          std::int64_t length)
 {
     const OvenDemand& demand = model.problem().ovenDemands[index];
     const Stretch& held = *model.ovenStretches[index];
-    const bool ofOneTask = held.from.variable == held.to.variable;
     return {held.from,
             held.to,
             inside,
             ovenStay(demand, interval(0, 1)),
             demand.shelves,
-            ofOneTask ? held.to.plus - held.from.plus : 0,
+            length,
             demand.mode.value_or("")};
 }
 
@@ -67,6 +68,7 @@ void addOvenCosts(Model& model)
     const OvenProgramStyle style = ovenProgramStyle(problem.costs, true);
     model.differences = std::make_shared<const StartDifferences>(differencesOf(model));
     holdToEdges(model, *model.differences);
+    const auto lengths = leastLengths(problem);
     for (const OvenIndex oven : problem.ovens.indices()) {
         const Variable least = model.engine().newVariable(0, Model::mostOvenCost);
         const Variable likely = model.engine().newVariable(0, Model::mostOvenCost);
@@ -77,7 +79,7 @@ void addOvenCosts(Model& model)
         for (const OvenDemandIndex index : problem.ovenDemands.indices()) {
             for (const auto& [candidate, chosen] : model.ovens[index]) {
                 if (candidate == oven) {
-                    stays.push_back(possibleStay(model, index, chosen));
+                    stays.push_back(possibleStay(model, index, chosen, lengths[index]));
                 }
             }
         }
@@ -89,7 +91,8 @@ void addOvenCosts(Model& model)
     std::vector<PossibleStay> all;
     for (const OvenDemandIndex index : problem.ovenDemands.indices()) {
         if (model.ovenStretches[index]) {
-            all.push_back(possibleStay(model, index, model.ovenStretches[index]->held));
+            all.push_back(
+                possibleStay(model, index, model.ovenStretches[index]->held, lengths[index]));
         }
     }
     model.ovensTogether = model.engine().newVariable(0, Model::mostOvenCost);

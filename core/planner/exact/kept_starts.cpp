@@ -7,7 +7,9 @@ namespace suppertide::exact {
 
 bool isMovingDear(const Costs& costs)
 {
-    return costs.beforeMoved > std::max({costs.ovenChange, costs.ovenSwitchOn, costs.session});
+    return costs.beforeMoved >
+           std::max(
+               {costs.ovenChange, costs.ovenSwitchOn + costs.ovenSwitchOnWithin, costs.session});
 }
 
 KeptStarts::KeptStarts(const Model& model)

@@ -5,6 +5,7 @@
 #include <functional>
 #include <iterator>
 #include <memory>
+#include <optional>
 #include <utility>
 
 #include "core/assign/closed_up.h"
@@ -59,6 +60,11 @@ std::int64_t OvenCostPropagator::costWhileIn(const Oven& oven, const PossibleSta
     OvenStay alone = stay.stay;
     alone.during = interval(0, stay.length);
     const std::int64_t hottest = std::int64_t{alone.acceptHigh} * 1000;
+    if (style_.countsSwitching()) {
+        OvenHeat heat(oven, {alone}, style_, most_);
+        heat.weigh({});
+        return std::min(most_, heat.least(0, hottest, true, false));
+    }
     LeastHeat heat(oven, mostOn);
     beOnWhereItPays(heat, style_);
     const std::int64_t minutes = heat.minutesOn({alone}, hottest);
@@ -94,27 +100,43 @@ bool OvenCostPropagator::mayMeet(const PossibleStay& one, const PossibleStay& ot
            other.stay.acceptLow <= one.stay.acceptHigh;
 }
 
+/// Those that may be in beside this one, or beside one that may be, and so on; taken from `left`.
+std::vector<std::size_t> OvenCostPropagator::meeting(std::size_t first,
+                                                     std::vector<std::size_t>& left) const
+{
+    std::vector<std::size_t> result{first};
+    for (std::size_t at = 0; at < result.size(); ++at) {
+        const auto meets = [&](std::size_t i) { return mayMeet(stays_[i], stays_[result[at]]); };
+        const auto others = std::stable_partition(left.begin(), left.end(), std::not_fn(meets));
+        result.insert(result.end(), others, left.end());
+        left.erase(others, left.end());
+    }
+    return result;
+}
+
 /// Each minute that costs something is shared by no more stays than can be in at once.
 std::int64_t OvenCostPropagator::costOfShares(const std::vector<std::size_t>& inside) const
 {
-    std::int64_t alone = 0;  // of stays beside which no other can be in
-    std::int64_t shared = 0; // times shelves
-    std::int64_t longest = 0;
+    std::int64_t sum = 0;
     std::int64_t before = most_;
     for (const std::size_t i : inside) {
-        const bool meets = std::any_of(inside.begin(), inside.end(), [&](std::size_t j) {
-            return j != i && mayMeet(stays_[i], stays_[j]);
-        });
-        if (meets) {
-            shared += whileIn_[i] * stays_[i].shelves;
-            longest = std::max(longest, whileIn_[i]);
-        } else {
-            alone += whileIn_[i];
-        }
         before = std::min(before, before_[i]);
     }
-    const std::int64_t together = std::max(longest, (shared + shelves_ - 1) / shelves_);
-    return inside.empty() ? 0 : std::min(most_, before + alone + together);
+    std::vector<std::size_t> left = inside;
+    while (!left.empty()) {
+        const std::size_t first = left.back();
+        left.pop_back();
+        const std::vector<std::size_t> together = meeting(first, left);
+        std::int64_t shared = 0; // times shelves
+        std::int64_t longest = 0;
+        for (const std::size_t i : together) {
+            shared += whileIn_[i] * stays_[i].shelves;
+            longest = std::max(longest, whileIn_[i]);
+        }
+        sum += together.size() == 1 ? longest
+                                    : std::max(longest, (shared + shelves_ - 1) / shelves_);
+    }
+    return inside.empty() ? 0 : std::min(most_, before + sum);
 }
 
 void OvenCostPropagator::post(Engine& engine, std::vector<Oven> ovens,
@@ -142,10 +164,11 @@ void OvenCostPropagator::post(Engine& engine, std::vector<Oven> ovens,
 
 std::int64_t OvenCostPropagator::costOfHeat(const std::vector<OvenStay>& sure)
 {
-    if (sure.empty() || (style_.onMinute == 0 && style_.switchOn == 0)) {
+    if (sure.empty() || (style_.onMinute == 0 && !style_.countsSwitching())) {
         return 0;
     }
-    return style_.switchOn == 0 ? style_.onMinute * heat_.minutesOn(sure) : costOfSwitching(sure);
+    return style_.countsSwitching() ? costOfSwitching(sure)
+                                    : style_.onMinute * heat_.minutesOn(sure);
 }
 
 std::int64_t OvenCostPropagator::costOfSwitching(const std::vector<OvenStay>& sure)
@@ -190,8 +213,61 @@ std::int64_t OvenCostPropagator::costOfOneSetting(const std::vector<int>& prefer
     return best;
 }
 
+/// Whether the oven must at some minute of the stay be set to what the stay accepts, unless it is
+/// switched on again with the stay in, or set three times. Without such a minute it heats or cools
+/// all the time, until it leaves the band; and to go from cooling to heating it is either switched
+/// on, or set higher.
+bool OvenCostPropagator::asksForSetting(const PossibleStay& stay) const
+{
+    const std::int64_t width = (std::int64_t{stay.stay.acceptHigh} - stay.stay.acceptLow) * 1000;
+    return !stay.stay.off && width >= 0 && std::ranges::all_of(ovens_, [&](const Oven& oven) {
+        if (stay.stay.acceptLow <= oven.ambientC || oven.heatMilliCPerMin <= 0 ||
+            oven.coolMilliCPerMin <= 0) {
+            return false;
+        }
+        const std::int64_t once = width / oven.heatMilliCPerMin + width / oven.coolMilliCPerMin;
+        return stay.length > 2 * once;
+    });
+}
+
+/// Stays that ask for a setting and no two of which agree on one follow each other in their oven.
+/// From one that has its setting to the next one that has there is a change; another is switched on
+/// within, or brings three changes.
+std::int64_t OvenCostPropagator::costOfBands(const std::vector<std::size_t>& inside) const
+{
+    const std::int64_t change = std::min(style_.change, style_.switchOnWithin);
+    if (change == 0) {
+        return 0;
+    }
+    std::vector<std::pair<int, int>> bands; // what is accepted at most, at least
+    for (const std::size_t i : inside) {
+        if (asksForSetting(stays_[i])) {
+            bands.emplace_back(stays_[i].stay.acceptHigh, stays_[i].stay.acceptLow);
+        }
+    }
+    std::ranges::sort(bands);
+    std::int64_t apart = 0;
+    std::optional<int> last;
+    for (const auto& [high, low] : bands) {
+        if (!last || low > *last) {
+            ++apart;
+            last = high;
+        }
+    }
+    // Each oven begins with a setting that is no change.
+    return change * std::max<std::int64_t>(0, apart - static_cast<std::int64_t>(ovens_.size()));
+}
+
 OvenCostPropagator::SettingCosts
 OvenCostPropagator::costOfSettings(const std::vector<std::size_t>& inside) const
+{
+    SettingCosts costs = costOfPreferred(inside);
+    costs.least = std::max(costs.least, costOfBands(inside));
+    return costs;
+}
+
+OvenCostPropagator::SettingCosts
+OvenCostPropagator::costOfPreferred(const std::vector<std::size_t>& inside) const
 {
     std::vector<int> preferred;
     for (const std::size_t i : inside) {
@@ -249,7 +325,7 @@ bool OvenCostPropagator::raiseByOrder(Engine& engine, const Literals& because)
     const Trail& trail = engine.trail();
     const std::int64_t heat = style_.onMinute * order_.minutesOn(inside_, trail);
     std::int64_t cost = heat + costOfSettings_;
-    if (ovens_.size() == 1 && style_.switchOn == 0) {
+    if (ovens_.size() == 1 && !style_.countsSwitching()) {
         if (looks_ != order_.looks()) {
             looks_ = order_.looks();
             ofOneInOrder_ = oneSetting_.leastInOrder(inside_, trail, heat);
@@ -337,7 +413,7 @@ bool OvenCostPropagator::raiseByHeat(Engine& engine, const SureStays& sure, Lite
     if (!raiseTo(engine, heat + costOfSettings_, because)) {
         return false;
     }
-    if (style_.switchOn > 0 || !sure.allFixed) {
+    if (style_.countsSwitching() || !sure.allFixed) {
         return true;
     }
     const std::int64_t ofOne = oneSetting_.leastFor(inside_, sure.begun, heat);
@@ -378,7 +454,7 @@ bool OvenCostPropagator::propagate(Engine& engine)
                            sureByTheClock_);
     }
     // Of what switching on costs a sequence knows nothing; of all else it knows more than others.
-    if (style_.switchOn == 0) {
+    if (!style_.countsSwitching()) {
         bool ofAll = false;
         if (!raiseBySequence(engine, ofAll)) {
             return false;

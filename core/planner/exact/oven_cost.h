@@ -10,7 +10,12 @@
 //
 // Added to either: settings away from what is preferred, and changes, whatever the order of the
 // stays: over the temperatures preferred in rising order, the cheapest way to divide them into runs
-// of one setting each. That is a lower bound of other costs.
+// of one setting each; or, where an oven is not switched off and on again with something in, a
+// setting within each of the bands that no two share:
+//
+//     pavlova  110–125 °C    gratin  140–160 °C    roots  210–230 °C    two changes at least
+//
+// That is a lower bound of other costs.
 #pragma once
 
 #include <cstdint>
@@ -61,6 +66,8 @@ private:
     void note(std::vector<std::size_t> inside);
     [[nodiscard]] std::int64_t costBefore(const Oven& oven, const PossibleStay& stay) const;
     [[nodiscard]] bool mayMeet(const PossibleStay& one, const PossibleStay& other) const;
+    [[nodiscard]] std::vector<std::size_t> meeting(std::size_t first,
+                                                   std::vector<std::size_t>& left) const;
     [[nodiscard]] std::int64_t costOfShares(const std::vector<std::size_t>& inside) const;
     struct SettingCosts
     {
@@ -68,6 +75,9 @@ private:
         std::int64_t withChange = 0; // if there is one
     };
     [[nodiscard]] SettingCosts costOfSettings(const std::vector<std::size_t>& inside) const;
+    [[nodiscard]] SettingCosts costOfPreferred(const std::vector<std::size_t>& inside) const;
+    [[nodiscard]] std::int64_t costOfBands(const std::vector<std::size_t>& inside) const;
+    [[nodiscard]] bool asksForSetting(const PossibleStay& stay) const;
     [[nodiscard]] std::int64_t costOfOneSetting(const std::vector<int>& preferred, std::size_t from,
                                                 std::size_t to) const;
 

@@ -69,7 +69,8 @@ KnownProgram OvenPrograms::of(OvenIndex oven, std::vector<OvenStay> stays, std::
 /// Where switching on costs, more effort hardly ever finds more.
 bool OvenPrograms::canTryHarder() const
 {
-    return effort_ < mostEffort && problem_->costs.ovenSwitchOn == 0;
+    return effort_ < mostEffort && problem_->costs.ovenSwitchOn == 0 &&
+           problem_->costs.ovenSwitchOnWithin == 0;
 }
 
 bool OvenPrograms::tryHarder()

@@ -246,8 +246,18 @@ std::int64_t ovenCost(const Problem& problem, const Schedule& schedule, const Ti
     for (const OvenIndex oven : problem.ovens.indices()) {
         const OvenCurve curve(problem.ovens[oven], schedule.programs[oven]);
         cost += problem.costs.ovenChange * curve.changes() +
-                problem.costs.ovenOnMinute * curve.onBefore(problem.horizon).count() +
-                problem.costs.ovenSwitchOn * curve.timesSwitchedOn();
+                problem.costs.ovenOnMinute * curve.onBefore(problem.horizon).count();
+        for (const PlanTime at : curve.switchedOn()) {
+            cost += problem.costs.ovenSwitchOn;
+            bool isWithin = false;
+            for (const OvenDemandIndex index : problem.ovenDemands.indices()) {
+                const OvenDemand& demand = problem.ovenDemands[index];
+                const auto held = times.held(demand.from, demand.to);
+                isWithin = isWithin || (schedule.ovens[index] == oven && held && held->start < at &&
+                                        at < held->end);
+            }
+            cost += isWithin ? problem.costs.ovenSwitchOnWithin : 0;
+        }
     }
     for (const OvenDemandIndex index : problem.ovenDemands.indices()) {
         const OvenDemand& demand = problem.ovenDemands[index];

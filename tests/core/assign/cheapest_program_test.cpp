@@ -25,7 +25,9 @@ std::int64_t costOf(const Oven& oven, const OvenProgram& program,
         style.change * curve.changes() + style.onMinute * curve.onBefore(planTime(plenty)).count();
     std::optional<int> before;
     for (const ProgramEntry& entry : program) {
-        cost += entry.setC && !before ? style.switchOn : 0;
+        if (entry.setC && !before) {
+            cost += style.switchOn + (isWithinStay(stays, entry.at) ? style.switchOnWithin : 0);
+        }
         before = entry.setC;
     }
     for (const OvenStay& stay : stays) {
@@ -44,6 +46,7 @@ OvenProgramStyle randomStyle(Random& random)
     style.onMinute = random.between(0, 3);
     style.preferC = random.between(0, 2);
     style.switchOn = random.oneIn(2) ? random.between(0, 5) : 0;
+    style.switchOnWithin = random.oneIn(3) ? random.between(0, 9) : 0;
     return style;
 }
 

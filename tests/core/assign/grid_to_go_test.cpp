@@ -44,6 +44,7 @@ Kitchen randomKitchen(Random& random, std::int64_t horizon)
     kitchen.style.onMinute = random.between(0, 3);
     kitchen.style.preferC = random.between(0, 2);
     kitchen.style.switchOn = random.oneIn(2) ? random.between(0, 5) : 0;
+    kitchen.style.switchOnWithin = random.oneIn(3) ? random.between(0, 9) : 0;
     return kitchen;
 }
 
@@ -113,8 +114,11 @@ Rest restFrom(const Kitchen& kitchen, const OvenCurve& curve, int minute, int en
         }
         const std::optional<int> setting = curve.setting(planTime(at));
         if (setting) {
-            rest.cost += style.onMinute + (before ? 0 : style.switchOn) +
-                         (last && *last != *setting ? style.change : 0);
+            rest.cost += style.onMinute + (last && *last != *setting ? style.change : 0);
+            if (!before) {
+                rest.cost += style.switchOn +
+                             (isWithinStay(kitchen.stays, planTime(at)) ? style.switchOnWithin : 0);
+            }
             last = setting;
         }
         for (const OvenStay& stay : kitchen.stays) {

@@ -66,6 +66,9 @@ OvenStates minuteLater(const Oven& oven, const std::vector<OvenStay>& stays, std
 {
     OvenStates after;
     const int hottest = mustBeOff(stays, minute) ? noSetting : top;
+    const bool within = std::any_of(stays.begin(), stays.end(), [&](const OvenStay& stay) {
+        return minuteOf(stay.during.start) < minute && minute < minuteOf(stay.during.end);
+    });
     for (const auto& [state, cost] : reached) {
         const auto& [now, last, on] = state;
         if (!accepted(stays, minute, now)) {
@@ -76,7 +79,8 @@ OvenStates minuteLater(const Oven& oven, const std::vector<OvenStay>& stays, std
             const int inForce = sets ? setting : oven.ambientC;
             std::int64_t sum = cost + style.preferC * preferredCost(stays, minute, inForce);
             if (sets) {
-                sum += style.onMinute + (on ? 0 : style.switchOn) +
+                sum += style.onMinute +
+                       (on ? 0 : style.switchOn + (within ? style.switchOnWithin : 0)) +
                        (last != noSetting && last != setting ? style.change : 0);
             }
             const auto [place, isNew] = after.try_emplace(

@@ -368,7 +368,16 @@ std::int64_t ovenCost(const Problem& p, const Schedule& s, const Evening& e)
         for (const ProgramEntry& entry : s.programs[oven]) {
             const Minute at = minuteOf(entry.at);
             const bool wasOn = at > 0 && e.setting(oven, at - 1);
-            cost += entry.setC && !wasOn ? p.costs.ovenSwitchOn : 0;
+            if (!entry.setC || wasOn) {
+                continue;
+            }
+            bool within = false;
+            for (const OvenDemandIndex index : p.ovenDemands.indices()) {
+                const OvenDemand& demand = p.ovenDemands[index];
+                within = within || (e.holdsSomething(demand) && s.ovens[index] == oven &&
+                                    e.at(demand.from) < at && at < e.at(demand.to));
+            }
+            cost += p.costs.ovenSwitchOn + (within ? p.costs.ovenSwitchOnWithin : 0);
         }
         for (Minute minute = 0; minute < minuteOf(p.horizon); ++minute) {
             cost += e.setting(oven, minute) ? p.costs.ovenOnMinute : 0;

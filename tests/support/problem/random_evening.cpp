@@ -181,6 +181,7 @@ void AnyEvening::costs()
     costs.ovenChange = random_.between(0, 40);
     costs.ovenOnMinute = random_.between(0, 2);
     costs.ovenSwitchOn = random_.oneIn(2) ? random_.between(0, 12) : 0;
+    costs.ovenSwitchOnWithin = random_.oneIn(3) ? random_.between(0, 30) : 0;
     costs.preferC = random_.between(0, 2);
     costs.session = random_.between(0, 30);
     costs.sessionGap = Minutes{random_.between(0, 60)};

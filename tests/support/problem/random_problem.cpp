@@ -178,6 +178,7 @@ void addCosts(Problem& problem, Random& random)
     costs.ovenChange = random.between(0, 20);
     costs.ovenOnMinute = random.between(0, 2);
     costs.ovenSwitchOn = random.oneIn(2) ? random.between(0, 12) : 0;
+    costs.ovenSwitchOnWithin = random.oneIn(3) ? random.between(0, 30) : 0;
     costs.preferC = random.between(0, 2);
     costs.session = random.between(0, 30);
     costs.sessionGap = Minutes{random.between(0, 10)};

@@ -115,8 +115,17 @@ void SecondReading::Formulas::addOvenCosts()
         const Heat& heat = heats_[index.value()];
         for (std::size_t minute = 0; minute < heat.on.size(); ++minute) {
             charge(heat.on[minute], costs.ovenOnMinute);
-            charge(minute == 0 ? heat.on[0] : heat.on[minute] && !heat.on[minute - 1],
-                   costs.ovenSwitchOn);
+            const Expr switched =
+                minute == 0 ? heat.on[0] : heat.on[minute] && !heat.on[minute - 1];
+            charge(switched, costs.ovenSwitchOn);
+            Expr within = context_.bool_val(false);
+            for (const OvenDemandIndex demand : problem_->ovenDemands.indices()) {
+                const Span& stay = stays_[demand.value()];
+                const Expr at = number(static_cast<std::int64_t>(minute));
+                within = within || (inside_[demand][index.value()] && stay.held && stay.from < at &&
+                                    at < stay.to);
+            }
+            charge(switched && within, costs.ovenSwitchOnWithin);
             // While it is off the setting stays what it was, and before it is first on it is
             // whatever it will be.
             if (minute > 0) {
