@@ -5,9 +5,9 @@
 #include <functional>
 #include <iterator>
 #include <memory>
-#include <optional>
 #include <utility>
 
+#include "core/assign/band_changes.h"
 #include "core/assign/closed_up.h"
 #include "core/assign/oven_heat.h"
 
@@ -133,8 +133,8 @@ std::int64_t OvenCostPropagator::costOfShares(const std::vector<std::size_t>& in
             shared += whileIn_[i] * stays_[i].shelves;
             longest = std::max(longest, whileIn_[i]);
         }
-        sum += together.size() == 1 ? longest
-                                    : std::max(longest, (shared + shelves_ - 1) / shelves_);
+        sum +=
+            together.size() == 1 ? longest : std::max(longest, (shared + shelves_ - 1) / shelves_);
     }
     return inside.empty() ? 0 : std::min(most_, before + sum);
 }
@@ -213,49 +213,21 @@ std::int64_t OvenCostPropagator::costOfOneSetting(const std::vector<int>& prefer
     return best;
 }
 
-/// Whether the oven must at some minute of the stay be set to what the stay accepts, unless it is
-/// switched on again with the stay in, or set three times. Without such a minute it heats or cools
-/// all the time, until it leaves the band; and to go from cooling to heating it is either switched
-/// on, or set higher.
-bool OvenCostPropagator::asksForSetting(const PossibleStay& stay) const
-{
-    const std::int64_t width = (std::int64_t{stay.stay.acceptHigh} - stay.stay.acceptLow) * 1000;
-    return !stay.stay.off && width >= 0 && std::ranges::all_of(ovens_, [&](const Oven& oven) {
-        if (stay.stay.acceptLow <= oven.ambientC || oven.heatMilliCPerMin <= 0 ||
-            oven.coolMilliCPerMin <= 0) {
-            return false;
-        }
-        const std::int64_t once = width / oven.heatMilliCPerMin + width / oven.coolMilliCPerMin;
-        return stay.length > 2 * once;
-    });
-}
-
-/// Stays that ask for a setting and no two of which agree on one follow each other in their oven.
-/// From one that has its setting to the next one that has there is a change; another is switched on
-/// within, or brings three changes.
+/// Where switching on again costs less than a change, each may be either.
 std::int64_t OvenCostPropagator::costOfBands(const std::vector<std::size_t>& inside) const
 {
     const std::int64_t change = std::min(style_.change, style_.switchOnWithin);
     if (change == 0) {
         return 0;
     }
-    std::vector<std::pair<int, int>> bands; // what is accepted at most, at least
+    std::vector<HeldBand> bands;
     for (const std::size_t i : inside) {
-        if (asksForSetting(stays_[i])) {
-            bands.emplace_back(stays_[i].stay.acceptHigh, stays_[i].stay.acceptLow);
+        const PossibleStay& stay = stays_[i];
+        if (!stay.stay.off) {
+            bands.push_back({stay.stay.acceptLow, stay.stay.acceptHigh, stay.length});
         }
     }
-    std::ranges::sort(bands);
-    std::int64_t apart = 0;
-    std::optional<int> last;
-    for (const auto& [high, low] : bands) {
-        if (!last || low > *last) {
-            ++apart;
-            last = high;
-        }
-    }
-    // Each oven begins with a setting that is no change.
-    return change * std::max<std::int64_t>(0, apart - static_cast<std::int64_t>(ovens_.size()));
+    return change * changesForBands(ovens_, std::move(bands));
 }
 
 OvenCostPropagator::SettingCosts

@@ -10,12 +10,8 @@
 //
 // Added to either: settings away from what is preferred, and changes, whatever the order of the
 // stays: over the temperatures preferred in rising order, the cheapest way to divide them into runs
-// of one setting each; or, where an oven is not switched off and on again with something in, a
-// setting within each of the bands that no two share:
-//
-//     pavlova  110–125 °C    gratin  140–160 °C    roots  210–230 °C    two changes at least
-//
-// That is a lower bound of other costs.
+// of one setting each; or, where switching on again with something in costs too, a setting for each
+// band (band_changes.h). That is a lower bound of other costs.
 #pragma once
 
 #include <cstdint>
@@ -77,7 +73,6 @@ private:
     [[nodiscard]] SettingCosts costOfSettings(const std::vector<std::size_t>& inside) const;
     [[nodiscard]] SettingCosts costOfPreferred(const std::vector<std::size_t>& inside) const;
     [[nodiscard]] std::int64_t costOfBands(const std::vector<std::size_t>& inside) const;
-    [[nodiscard]] bool asksForSetting(const PossibleStay& stay) const;
     [[nodiscard]] std::int64_t costOfOneSetting(const std::vector<int>& preferred, std::size_t from,
                                                 std::size_t to) const;
 

@@ -116,6 +116,31 @@ TEST(Cost, OfAnOvenCountsHowOftenItIsSwitchedOn)
     EXPECT_EQ(times({{planTime(0), 180}, {planTime(50), std::nullopt}, {planTime(60), 180}}), 2);
 }
 
+TEST(Cost, OfSwitchingOnIsMoreWithSomethingInThatStaysIn)
+{
+    const auto within = [](std::int64_t at) {
+        CostedOven evening(
+            {{planTime(0), 180}, {planTime(at - 1), std::nullopt}, {planTime(at), 180}});
+        evening.costs().ovenSwitchOn = 0;
+        evening.costs().ovenSwitchOnWithin = 7;
+        evening.made.inOven("bake", evening.boil, 150, 200, 180);
+        evening.layOut();
+        evening.schedule.ovens[OvenDemandIndex{0}] = OvenIndex{0};
+        evening.schedule.programs[OvenIndex{0}] = {
+            {planTime(0), 180}, {planTime(at - 1), std::nullopt}, {planTime(at), 180}};
+        return evening.cost().ovenSwitchOn;
+    };
+    const CostedOven evening({});
+    const auto held = evening.schedule.starts[evening.boil];
+    ASSERT_TRUE(held);
+    const std::int64_t from = minuteOf(*held);
+    const std::int64_t to = from + evening.made.problem.tasks[evening.boil].duration.count();
+    EXPECT_EQ(within(from), 0);
+    EXPECT_EQ(within(from + 1), 7);
+    EXPECT_EQ(within(to - 1), 7);
+    EXPECT_EQ(within(to), 0);
+}
+
 TEST(Cost, OfAnOvenCountsMinutesOnBeforeTheHorizon)
 {
     const auto minutes = [](OvenProgram program) {
