@@ -8,7 +8,8 @@ For each problem of a set a plan is made in --plan seconds. Then, --moves times,
 and a minute within its window not further than an hour from where it is; its window is narrowed to
 that minute (a pin), and the problem planned anew with all starts of the plan as `before`:
  near:  rate 1, moved 0: keep close to the plan, all other costs as they are;
- least: rate 0, moved 1,000,000: above all move as few tasks as can be.
+ least: rate 0, moved 1,000,000: above all move as few tasks as can be;
+ alone: rate 1, moved 1,000, and nothing else costs anything.
 Finished: proven, be it optimal or infeasible, before the limit. As good in 0.3 s: what a limit of
 0.3 s gives is proven, or costs no more than what --seconds give. Least proven: of the moves that can
 be, those whose plan is proven to move as few tasks as any: optimal, or the bound rules out one less.
@@ -23,6 +24,7 @@ import planner_runs as runs
 
 NEAR = {"rate": 1}
 LEAST = {"rate": 0, "moved": 1_000_000}
+ALONE = {"rate": 1, "moved": 1_000}
 FURTHEST = 60  # minutes
 COLUMNS = ["set", "mode", "moves", "median", "95 %", "finished in 0.3 s", "as good in 0.3 s",
            "finished", "feasible", "fewest moved proven"]
@@ -62,7 +64,8 @@ def moved(problem, starts, dice):
 
 
 def close_to(problem, starts, how):
-    return dict(problem, costs=dict(problem.get("costs", {}), before={"starts": starts, **how}))
+    costs = {} if how is ALONE else problem.get("costs", {})
+    return dict(problem, costs=dict(costs, before={"starts": starts, **how}))
 
 
 def few_proven(run):
@@ -78,7 +81,7 @@ def as_good(pair):
 
 def replans(arguments, folder):
     """The runs of one set by mode, each after one of the same problem that had to end soon."""
-    done = {"near": [], "least": []}
+    done = {"near": [], "least": [], "alone": []}
     for file in runs.problems_of(folder, arguments.every):
         first = runs.planned(arguments.program, file, arguments.plan, arguments.seed)
         if not first.found:
@@ -90,7 +93,7 @@ def replans(arguments, folder):
             change = moved(problem, starts, dice)
             if change is None:
                 break
-            for mode, how in (("near", NEAR), ("least", LEAST)):
+            for mode, how in (("near", NEAR), ("least", LEAST), ("alone", ALONE)):
                 with tempfile.NamedTemporaryFile("w", suffix=".problem.json") as again:
                     json.dump(close_to(change, starts, how), again)
                     again.flush()
