@@ -2,11 +2,11 @@
 // setting last in force and by the temperature in steps from one to the next of which all programs
 // lead. Unlike the levels of cost_to_go.h it knows that an oven can be too hot for what follows:
 //
-//     °C            149    150    151  …  170    171
-//     9:58            –     41      –       –      –   exactly 150 °C until 10:00,
-//     10:00           –     41      –       –      –
-//     10:02           –      –      –      23      –   no hotter than 170 °C until 10:02,
-//     10:04          38     38     38      22     22   no cooler than 190 °C from 10:04 on
+//     °C       149    150    151  …  170  …  190
+//     9:58       –     43      –       –       –   exactly 150 °C until 10:00,
+//     10:00      –     41      –       –       –
+//     10:02      –      –      –      39       –   no hotter than 170 °C until 10:02,
+//     10:04      –      –      –       –      37   no cooler than 190 °C from 10:04 on
 //
 // Takes some milliseconds: for stays for which the levels are not enough. Source: R. Bellman,
 // Dynamic programming (1957). A step of cheapest_program.h; used by nothing else.

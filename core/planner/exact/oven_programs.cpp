@@ -66,7 +66,7 @@ KnownProgram OvenPrograms::of(OvenIndex oven, std::vector<OvenStay> stays, std::
     return result;
 }
 
-/// Where switching on costs, more effort hardly ever finds more.
+/// Where switching on costs, what is not found on the grid (grid_to_go.h) hardly ever is later.
 bool OvenPrograms::canTryHarder() const
 {
     return effort_ < mostEffort && problem_->costs.ovenSwitchOn == 0 &&
