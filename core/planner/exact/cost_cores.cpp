@@ -2,7 +2,9 @@
 
 #include <algorithm>
 #include <limits>
+#include <map>
 #include <tuple>
+#include <utility>
 
 #include "core/planner/engine/linear.h"
 
@@ -12,9 +14,17 @@ namespace {
 
 constexpr std::int64_t forLess = 12;   // conflicts, to leave one literal out of a core
 constexpr std::int64_t forMore = 40;   // conflicts, to push a charge up further
+constexpr std::int64_t forHeavy = 160; // conflicts, while lighter terms are not looked at yet
 constexpr std::int64_t forTrying = 20; // what a search without any conflict counts for
 /// Where there are more, a conflict counts for several.
 constexpr std::int64_t stepsAConflict = 300;
+/// Where conflicts take longer on average, fewer of them are spent on a detail; at most so many
+/// times fewer.
+constexpr std::int64_t usualSteps = 1'000;
+constexpr std::int64_t mostUsual = 4;
+/// Where most terms weigh so much, a term of weight 1 that can be many times that is taken apart.
+constexpr std::int64_t leastStep = 32;
+constexpr std::int64_t leastSteps = 8;
 constexpr std::size_t mostToShrink = 24;
 /// When no more percent are left between bound and best than when terms were last held to it.
 constexpr std::int64_t percentToHoldAnew = 70;
@@ -32,8 +42,51 @@ CostCores::CostCores(Model& model, engine::Search& search)
 {
     for (const engine::WeightedView& term : model.costTerms()) {
         charges_.push_back({term.view, term.weight, model.asGaps(term.view)});
-        lightest_ = std::max<std::int64_t>(lightest_, term.weight);
     }
+    takeApart();
+    for (const Charge& charge : charges_) {
+        lightest_ = std::max(lightest_, charge.weight);
+    }
+}
+
+/// What ovens cost is one variable, of weight 1 whatever it comes to; it would be looked at last,
+/// though much of the cost is there. So it is said in steps as heavy as other terms are, and a
+/// rest.
+void CostCores::takeApart()
+{
+    std::map<std::int64_t, std::size_t> counts;
+    for (const Charge& charge : charges_) {
+        ++counts[charge.weight];
+    }
+    counts.erase(1);
+    const auto usual =
+        std::ranges::max_element(counts, {}, &std::pair<const std::int64_t, std::size_t>::second);
+    const std::int64_t step = usual == counts.end() ? 1 : usual->first;
+    engine::Engine& engine = model_->engine();
+    for (std::size_t i = 0, all = charges_.size(); step >= leastStep && i < all; ++i) {
+        const std::int64_t least = engine.trail().least(charges_[i].view);
+        const std::int64_t most = engine.trail().most(charges_[i].view);
+        if (charges_[i].weight != 1 || !charges_[i].gaps.gaps.empty() ||
+            most - least < leastSteps * step) {
+            continue;
+        }
+        const Variable steps = engine.newVariable(0, static_cast<Bound>(most / step + 1));
+        const Variable rest = engine.newVariable(0, static_cast<Bound>(step - 1));
+        engine::LinearPropagator::post(
+            engine,
+            {{charges_[i].view, 1}, {steps.minus(), static_cast<Bound>(step)}, {rest.minus(), 1}},
+            0);
+        charges_[i] = {rest.plus(), 1, {}};
+        charges_.push_back({steps.plus(), step, {}});
+    }
+}
+
+/// As many conflicts as take no longer than so many usual ones do.
+std::int64_t CostCores::usual(std::int64_t conflicts) const
+{
+    const engine::Engine& engine = model_->engine();
+    const std::int64_t steps = engine.steps() / std::max<std::int64_t>(1, engine.conflicts());
+    return conflicts * usualSteps / std::clamp(steps, usualSteps, mostUsual * usualSteps);
 }
 
 std::int64_t CostCores::bound() const
@@ -119,7 +172,7 @@ Literals CostCores::shrunk(Literals core, Literal better)
                 rest.push_back(core[j]);
             }
         }
-        if (tryFor(rest, forLess) == End::Infeasible) {
+        if (tryFor(rest, usual(forLess)) == End::Infeasible) {
             const Literals smaller = search_->core();
             std::erase_if(core, [&](Literal literal) { return !names(smaller, literal); });
         }
@@ -201,7 +254,7 @@ bool CostCores::pushUp(std::size_t charge, Literal better)
         const Literal low = atItsLeast(charges_[charge]);
         const Literal tried{low.view,
                             std::min(low.bound + step, model_->engine().trail().most(low.view))};
-        if (tryFor({better, tried}, forMore) != End::Infeasible) {
+        if (tryFor({better, tried}, usual(forMore)) != End::Infeasible) {
             return true;
         }
         if (!names(search_->core(), tried)) {
@@ -227,7 +280,8 @@ CostCores::End CostCores::raise(Literal better, std::int64_t conflicts)
         if (!holdToBetter(better)) {
             return End::Infeasible;
         }
-        const End end = tryFor(assumptions(better), left_);
+        const End end =
+            tryFor(assumptions(better), looksAtAll_ ? left_ : std::min(left_, usual(forHeavy)));
         if (end == End::Given) {
             // Neither way soon: with more of them assumed, it is easier to see that they cannot be.
             std::ignore = looksAtLighter();

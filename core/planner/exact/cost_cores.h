@@ -44,6 +44,8 @@ private:
         std::int64_t weight = 0;
         Model::AsGaps gaps;
     };
+    void takeApart();
+    [[nodiscard]] std::int64_t usual(std::int64_t conflicts) const;
     [[nodiscard]] std::int64_t bound() const;
     [[nodiscard]] Literal atItsLeast(const Charge& charge) const;
     [[nodiscard]] Literals assumptions(Literal better) const;

@@ -54,7 +54,7 @@ std::int64_t OneSetting::offPreferred(const std::vector<std::size_t>& inside, in
 }
 
 std::int64_t OneSetting::least(const std::vector<std::size_t>& inside, std::int64_t cost,
-                               const MinutesOn& minutesOn)
+                               const CostOf& costOf)
 {
     std::vector<std::pair<std::int64_t, Range*>> byPreference;
     for (Range& range : ranges_) {
@@ -69,7 +69,7 @@ std::int64_t OneSetting::least(const std::vector<std::size_t>& inside, std::int6
         if (off + cost >= best) {
             break;
         }
-        best = std::min(best, off + style_.onMinute * minutesOn(*range));
+        best = std::min(best, off + costOf(*range));
     }
     return best;
 }
@@ -77,13 +77,14 @@ std::int64_t OneSetting::least(const std::vector<std::size_t>& inside, std::int6
 std::int64_t OneSetting::leastInOrder(const std::vector<std::size_t>& inside,
                                       const engine::Trail& trail, std::int64_t cost)
 {
-    return least(inside, cost, [&](Range& range) { return range.order.minutesOn(inside, trail); });
+    return least(inside, cost, [&](Range& range) { return range.order.least(inside, trail); });
 }
 
 std::int64_t OneSetting::leastFor(const std::vector<std::size_t>& inside,
                                   const std::vector<OvenStay>& stays, std::int64_t cost)
 {
-    return least(inside, cost, [&](Range& range) { return range.heat.minutesOn(stays); });
+    return least(inside, cost,
+                 [&](Range& range) { return style_.onMinute * range.heat.minutesOn(stays); });
 }
 
 } // namespace suppertide::exact

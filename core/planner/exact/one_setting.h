@@ -37,12 +37,12 @@ private:
         LeastHeat heat;
         OvenOrder order;
     };
-    using MinutesOn = std::function<std::int64_t(Range&)>;
+    using CostOf = std::function<std::int64_t(Range&)>;
 
     [[nodiscard]] std::int64_t offPreferred(const std::vector<std::size_t>& inside,
                                             int setting) const;
     [[nodiscard]] std::int64_t least(const std::vector<std::size_t>& inside, std::int64_t cost,
-                                     const MinutesOn& minutesOn);
+                                     const CostOf& costOf);
 
     Oven oven_;
     std::vector<PossibleStay> stays_;

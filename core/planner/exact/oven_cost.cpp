@@ -39,11 +39,12 @@ OvenCostPropagator::OvenCostPropagator(std::vector<Oven> ovens, const OvenProgra
                                        std::shared_ptr<const StartDifferences> differences,
                                        std::shared_ptr<BoxCosts> boxes, engine::Variable least,
                                        std::int64_t most)
-    : ovens_(std::move(ovens)), style_(style), stays_(std::move(stays)),
+    : ovens_(std::move(ovens)), style_(style), ofHeat_(style), stays_(std::move(stays)),
       differences_(std::move(differences)), least_(least), most_(most),
       heat_(ovens_.front(), mostOn), order_(ovens_, stays_, style, differences_),
       oneSetting_(ovens_.front(), stays_, style, differences_), sequences_(std::move(boxes), stays_)
 {
+    ofHeat_.switchOnWithin = 0;
     beOnWhereItPays(heat_, style);
     for (const Oven& oven : ovens_) {
         shelves_ = std::max(shelves_, oven.shelves);
@@ -61,7 +62,7 @@ std::int64_t OvenCostPropagator::costWhileIn(const Oven& oven, const PossibleSta
     alone.during = interval(0, stay.length);
     const std::int64_t hottest = std::int64_t{alone.acceptHigh} * 1000;
     if (style_.countsSwitching()) {
-        OvenHeat heat(oven, {alone}, style_, most_);
+        OvenHeat heat(oven, {alone}, ofHeat_, most_);
         heat.weigh({});
         return std::min(most_, heat.least(0, hottest, true, false));
     }
@@ -186,7 +187,7 @@ std::int64_t OvenCostPropagator::costOfSwitching(const std::vector<OvenStay>& su
     if (switching_.size() >= mostRemembered) {
         switching_.clear();
     }
-    OvenHeat heat(ovens_.front(), sure, style_, most_);
+    OvenHeat heat(ovens_.front(), sure, ofHeat_, most_);
     heat.weigh({});
     const std::int64_t cost =
         heat.least(0, std::int64_t{ovens_.front().startC} * 1000, false, false);
@@ -295,7 +296,7 @@ bool OvenCostPropagator::raiseTo(Engine& engine, std::int64_t cost, const Litera
 bool OvenCostPropagator::raiseByOrder(Engine& engine, const Literals& because)
 {
     const Trail& trail = engine.trail();
-    const std::int64_t heat = style_.onMinute * order_.minutesOn(inside_, trail);
+    const std::int64_t heat = order_.least(inside_, trail);
     std::int64_t cost = heat + costOfSettings_;
     if (ovens_.size() == 1 && !style_.countsSwitching()) {
         if (looks_ != order_.looks()) {

@@ -79,6 +79,8 @@ private:
     std::vector<Oven> ovens_;
     std::int64_t shelves_ = 1; // of the largest
     OvenProgramStyle style_;
+    /// Without what switching on with something in costs, which counts with changes of setting.
+    OvenProgramStyle ofHeat_;
     std::vector<PossibleStay> stays_;
     std::vector<std::int64_t> whileIn_; // what each costs at least while it lasts
     std::vector<std::int64_t> before_;  // and before it, if it is the first

@@ -13,7 +13,8 @@ using engine::Bound;
 using engine::Literals;
 using engine::Trail;
 
-constexpr std::int64_t mostOn = 20'000;
+constexpr std::int64_t mostOn = 20'000; // minutes
+constexpr std::int64_t mostCost = 1'000'000'000;
 constexpr std::int64_t longest = 2'000; // minutes of a stay that is looked at
 constexpr std::size_t none = std::numeric_limits<std::size_t>::max();
 
@@ -41,8 +42,9 @@ void beOnWhereItPays(LeastHeat& heat, const OvenProgramStyle& style)
 OvenOrder::OvenOrder(const std::vector<Oven>& ovens, const std::vector<PossibleStay>& stays,
                      const OvenProgramStyle& style,
                      std::shared_ptr<const StartDifferences> differences)
-    : ovens_(ovens), stays_(stays), differences_(std::move(differences))
+    : ovens_(ovens), stays_(stays), style_(style), differences_(std::move(differences))
 {
+    style_.switchOnWithin = 0; // it is counted with changes of setting (band_changes.h)
     for (const Oven& oven : ovens_) {
         forgets_ = std::max(forgets_, toCoolAndHeat(oven));
         shelves_ = std::max(shelves_, oven.shelves);
@@ -60,16 +62,35 @@ bool OvenOrder::canMeet(std::size_t one, std::size_t other) const
            (a.mode.empty() || b.mode.empty() || a.mode == b.mode);
 }
 
-/// Those that ask for most first, as long as none can be in together with another.
-std::vector<std::size_t> OvenOrder::chosenOf(const std::vector<std::size_t>& inside) const
+/// In the cheapest oven that is as hot as it may be when the stay begins.
+std::int64_t OvenOrder::costWhileIn(std::size_t stay)
 {
-    std::vector<std::size_t> byHeat = inside;
-    std::ranges::stable_sort(byHeat, std::greater{}, [&](std::size_t i) {
+    std::int64_t cost = mostCost;
+    for (std::size_t oven = 0; oven < ovens_.size(); ++oven) {
+        cost = std::min(cost, heatFor(oven, stay)
+                                  .least(static_cast<int>(toCoolAndHeat(ovens_[oven])),
+                                         milli(stays_[stay].stay.acceptHigh), true, false));
+    }
+    return cost;
+}
+
+/// Those that ask for most first, as long as none can be in together with another.
+std::vector<std::size_t> OvenOrder::chosenOf(const std::vector<std::size_t>& inside)
+{
+    std::vector<std::size_t> lookedAt = inside;
+    std::erase_if(lookedAt, [&](std::size_t i) {
+        return stays_[i].length <= 0 || stays_[i].length > longest;
+    });
+    std::ranges::stable_sort(lookedAt, std::greater{}, [&](std::size_t i) {
         return stays_[i].stay.off ? 0 : stays_[i].stay.acceptLow;
     });
+    if (style_.countsSwitching()) {
+        std::ranges::stable_sort(lookedAt, std::greater{},
+                                 [&](std::size_t i) { return costWhileIn(i); });
+    }
     std::vector<std::size_t> result;
-    for (const std::size_t i : byHeat) {
-        if (result.size() < most && stays_[i].length > 0 && stays_[i].length <= longest &&
+    for (const std::size_t i : lookedAt) {
+        if (result.size() < most &&
             std::ranges::none_of(result, [&](std::size_t j) { return canMeet(i, j); })) {
             result.push_back(i);
         }
@@ -88,8 +109,63 @@ std::int64_t OvenOrder::hottestAfter(std::size_t oven, std::size_t stay) const
     return std::max(milli(ovens_[oven].ambientC), cooled);
 }
 
-std::int64_t OvenOrder::minutesBetween(std::size_t oven, std::size_t before, std::size_t after,
-                                       std::int64_t gap)
+const OvenHeat& OvenOrder::heatFor(std::size_t oven, std::size_t stay)
+{
+    const auto known = heatFor_.find({oven, stay});
+    if (known != heatFor_.end()) {
+        return known->second;
+    }
+    const std::int64_t at = toCoolAndHeat(ovens_[oven]);
+    OvenStay late = stays_[stay].stay;
+    late.during = interval(at, at + stays_[stay].length);
+    OvenHeat heat(ovens_[oven], {late}, style_, mostCost);
+    heat.weigh({});
+    return heatFor_.emplace(std::pair(oven, stay), std::move(heat)).first->second;
+}
+
+const std::vector<std::int64_t>& OvenOrder::costsBySwitching(std::size_t oven, std::size_t before,
+                                                             std::size_t after)
+{
+    const PairOfStays key{oven, before, after};
+    if (const auto known = bySwitching_.find(key); known != bySwitching_.end()) {
+        return known->second;
+    }
+    const Oven& kind = ovens_[oven];
+    const OvenHeat& heat = heatFor(oven, after);
+    const auto begins = static_cast<std::size_t>(toCoolAndHeat(kind));
+    std::vector<std::int64_t> costs(begins + 1, mostCost);
+    const auto from = [&](std::size_t gap) {
+        const auto minute = static_cast<int>(begins - gap);
+        return before == none ? heat.least(minute, milli(kind.startC), false, false)
+                              : heat.least(minute, hottestAfter(oven, before),
+                                           !stays_[before].stay.off, false);
+    };
+    // After so long nothing tells what was in before; the oven may have been on for any other.
+    costs.back() = before == none
+                       ? from(begins)
+                       : heat.least(0, milli(std::max(kind.maxC, kind.startC)), true, false);
+    for (std::size_t gap = begins; gap-- > 0;) {
+        costs[gap] = std::min(costs[gap + 1], from(gap));
+    }
+    return bySwitching_.emplace(key, std::move(costs)).first->second;
+}
+
+std::int64_t OvenOrder::costBetween(std::size_t oven, std::size_t before, std::size_t after,
+                                    std::int64_t gap)
+{
+    if (!style_.countsSwitching()) {
+        return costOfMinutes(oven, before, after, gap);
+    }
+    const std::vector<std::int64_t>& costs = costsBySwitching(oven, before, after);
+    // An oven that starts no warmer than the room is as cold whenever the first one comes.
+    const bool isCold = before == none && ovens_[oven].startC <= ovens_[oven].ambientC;
+    const auto shown = std::clamp<std::int64_t>(gap, 0, std::ssize(costs) - 1);
+    const std::int64_t cost = isCold ? costs.back() : costs[static_cast<std::size_t>(shown)];
+    return cost < mostCost ? cost : 0;
+}
+
+std::int64_t OvenOrder::costOfMinutes(std::size_t oven, std::size_t before, std::size_t after,
+                                      std::int64_t gap)
 {
     const Oven& kind = ovens_[oven];
     const std::int64_t toCool = toCoolAndHeat(kind);
@@ -111,15 +187,15 @@ std::int64_t OvenOrder::minutesBetween(std::size_t oven, std::size_t before, std
         stay.during = interval(shown, shown + stays_[after].length);
         minutes = heats_[oven].minutesOn({stay}, hottestAfter(oven, before));
     }
-    minutes = minutes < mostOn ? minutes : 0;
-    return between_.emplace(key, minutes).first->second;
+    const std::int64_t cost = minutes < mostOn ? style_.onMinute * minutes : 0;
+    return between_.emplace(key, cost).first->second;
 }
 
 std::int64_t OvenOrder::leastBetween(std::size_t before, std::size_t after, std::int64_t gap)
 {
-    std::int64_t least = mostOn;
+    std::int64_t least = mostCost;
     for (std::size_t oven = 0; oven < ovens_.size(); ++oven) {
-        least = std::min(least, minutesBetween(oven, before, after, gap));
+        least = std::min(least, costBetween(oven, before, after, gap));
     }
     return least;
 }
@@ -213,8 +289,8 @@ std::int64_t OvenOrder::ofOneOven()
 {
     const std::size_t count = chosen_.size();
     const std::size_t sets = std::size_t{1} << count;
-    std::vector<std::int64_t> best(sets * count, mostOn);
-    std::vector<std::int64_t> step(count * count, mostOn);
+    std::vector<std::int64_t> best(sets * count, mostCost);
+    std::vector<std::int64_t> step(count * count, mostCost);
     for (std::size_t i = 0; i < count; ++i) {
         best[(std::size_t{1} << i) * count + i] = leastBetween(none, chosen_[i], 0);
         for (std::size_t j = 0; j < count; ++j) {
@@ -226,7 +302,7 @@ std::int64_t OvenOrder::ofOneOven()
     for (std::size_t set = 1; set < sets; ++set) {
         for (std::size_t i = 0; i < count; ++i) {
             const std::int64_t here = best[set * count + i];
-            for (std::size_t j = 0; here < mostOn && j < count; ++j) {
+            for (std::size_t j = 0; here < mostCost && j < count; ++j) {
                 const std::size_t more = set | (std::size_t{1} << j);
                 if (more != set) {
                     std::int64_t& there = best[more * count + j];
@@ -237,14 +313,14 @@ std::int64_t OvenOrder::ofOneOven()
     }
     const auto last = best.end() - static_cast<std::ptrdiff_t>(count);
     const std::int64_t least = *std::min_element(last, best.end());
-    return least < mostOn ? least : 0;
+    return least < mostCost ? least : 0;
 }
 
 std::int64_t OvenOrder::ofSeveral()
 {
     const std::size_t count = chosen_.size();
     std::int64_t sum = 0;
-    std::int64_t first = mostOn;
+    std::int64_t first = mostCost;
     for (std::size_t j = 0; j < count; ++j) {
         const std::int64_t fromCold = leastBetween(none, chosen_[j], 0);
         std::int64_t least = fromCold;
@@ -259,7 +335,7 @@ std::int64_t OvenOrder::ofSeveral()
     return sum + first;
 }
 
-std::int64_t OvenOrder::minutesOn(const std::vector<std::size_t>& inside, const Trail& trail)
+std::int64_t OvenOrder::least(const std::vector<std::size_t>& inside, const Trail& trail)
 {
     if (inside != inside_) {
         inside_ = inside;
@@ -274,9 +350,9 @@ std::int64_t OvenOrder::minutesOn(const std::vector<std::size_t>& inside, const 
     if (gaps_ != lastGaps_) {
         lastGaps_ = gaps_;
         ++looks_;
-        minutes_ = ovens_.size() == 1 ? ofOneOven() : ofSeveral();
+        cost_ = ovens_.size() == 1 ? ofOneOven() : ofSeveral();
     }
-    return minutes_;
+    return cost_;
 }
 
 Literals OvenOrder::because(const Trail& trail) const

@@ -5,17 +5,21 @@
 //     start (20°) ──► bread (230°) ──► gratin (160°) ──► bread (220°)
 //             16 on           2 on             0 on            9 on
 //
-// Of several ovens together: each stay from the best that any other can leave.
+// Where switching on costs too, an oven is left on between two stays or switched on anew, whichever
+// is cheaper. Of several ovens together: each stay from the best that any other can leave.
 // Source: M. Held, R. Karp, A dynamic programming approach to sequencing problems (1962).
 #pragma once
 
+#include <array>
 #include <cstdint>
 #include <map>
 #include <memory>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "core/assign/least_heat.h"
+#include "core/assign/oven_heat.h"
 #include "core/assign/oven_program.h"
 #include "core/planner/engine/engine.h"
 #include "core/planner/exact/start_differences.h"
@@ -44,10 +48,10 @@ public:
               const OvenProgramStyle& style,
               std::shared_ptr<const StartDifferences> differences = nullptr);
 
-    /// Minutes on, for stays that are surely in, by their positions.
-    [[nodiscard]] std::int64_t minutesOn(const std::vector<std::size_t>& inside,
-                                         const engine::Trail& trail);
-    /// What of their times the minutes last asked for follow from.
+    /// What minutes on and switching on cost, for stays that are surely in, by their positions.
+    [[nodiscard]] std::int64_t least(const std::vector<std::size_t>& inside,
+                                     const engine::Trail& trail);
+    /// What of their times the cost last asked for follows from.
     [[nodiscard]] engine::Literals because(const engine::Trail& trail) const;
     /// Rises whenever the stays or their times differ from those asked for before.
     [[nodiscard]] std::int64_t looks() const { return looks_; }
@@ -57,10 +61,17 @@ private:
     static constexpr std::int64_t never = -1;
 
     [[nodiscard]] bool canMeet(std::size_t one, std::size_t other) const;
-    [[nodiscard]] std::vector<std::size_t> chosenOf(const std::vector<std::size_t>& inside) const;
-    /// From one stay (or from the start, where there is none) to the next; `never`: cannot be.
-    [[nodiscard]] std::int64_t minutesBetween(std::size_t oven, std::size_t before,
-                                              std::size_t after, std::int64_t gap);
+    [[nodiscard]] std::vector<std::size_t> chosenOf(const std::vector<std::size_t>& inside);
+    [[nodiscard]] std::int64_t costWhileIn(std::size_t stay);
+    /// From the end of one stay (or from the start, where there is none) to that of the next.
+    [[nodiscard]] std::int64_t costBetween(std::size_t oven, std::size_t before, std::size_t after,
+                                           std::int64_t gap);
+    [[nodiscard]] std::int64_t costOfMinutes(std::size_t oven, std::size_t before,
+                                             std::size_t after, std::int64_t gap);
+    /// By gap, however much longer it is.
+    [[nodiscard]] const std::vector<std::int64_t>&
+    costsBySwitching(std::size_t oven, std::size_t before, std::size_t after);
+    [[nodiscard]] const OvenHeat& heatFor(std::size_t oven, std::size_t stay);
     [[nodiscard]] std::int64_t leastBetween(std::size_t before, std::size_t after,
                                             std::int64_t gap);
     [[nodiscard]] std::int64_t hottestAfter(std::size_t oven, std::size_t stay) const;
@@ -73,18 +84,23 @@ private:
     [[nodiscard]] std::int64_t ofOneOven();
     [[nodiscard]] std::int64_t ofSeveral();
 
+    using PairOfStays = std::array<std::size_t, 3>; // oven, before, after
+
     std::vector<Oven> ovens_;
     std::vector<PossibleStay> stays_;
+    OvenProgramStyle style_;
     std::shared_ptr<const StartDifferences> differences_; // may be absent
     std::int64_t shelves_ = 1;                            // of the largest
     std::int64_t forgets_ = 0;                            // longer gaps are not told apart
     std::vector<LeastHeat> heats_;
     std::map<std::vector<std::int64_t>, std::int64_t> between_;
+    std::map<std::pair<std::size_t, std::size_t>, OvenHeat> heatFor_; // by oven and stay
+    std::map<PairOfStays, std::vector<std::int64_t>> bySwitching_;
     std::vector<std::size_t> inside_;
     std::vector<std::size_t> chosen_;
     std::vector<std::int64_t> gaps_; // from each chosen one to each; `never`: the other is first
     std::vector<std::int64_t> lastGaps_;
-    std::int64_t minutes_ = 0;
+    std::int64_t cost_ = 0;
     std::int64_t looks_ = 0;
 };
 

@@ -88,9 +88,9 @@ TEST(OvenOrder, AsksForNoMoreThanAnyPlacementDoes)
         style.preferC = 1;
         OvenOrder order({oven}, made.stays, style);
         OvenOrder several({oven, oven}, made.stays, style);
-        const std::int64_t bound = order.minutesOn(made.inside, made.engine.trail());
+        const std::int64_t bound = order.least(made.inside, made.engine.trail());
         if (bound > 0) { // else the times allow no order
-            EXPECT_LE(several.minutesOn(made.inside, made.engine.trail()), bound);
+            EXPECT_LE(several.least(made.inside, made.engine.trail()), bound);
         }
         LeastHeat heat(oven, plenty);
         exact::beOnWhereItPays(heat, style);
@@ -138,10 +138,10 @@ TEST(OvenOrder, HeatsTwiceForWhatIsHoursApart)
     style.onMinute = 1;
     OvenOrder order({oven}, stays, style);
     // Ten minutes to 220 °C each; twenty minutes cool by 40 °C, of which 20 are allowed.
-    EXPECT_GE(order.minutesOn({0, 1}, engine.trail()), 20);
-    EXPECT_LE(order.minutesOn({0, 1}, engine.trail()), 24);
+    EXPECT_GE(order.least({0, 1}, engine.trail()), 20);
+    EXPECT_LE(order.least({0, 1}, engine.trail()), 24);
     EXPECT_FALSE(order.because(engine.trail()).empty());
-    EXPECT_LE(order.minutesOn({0}, engine.trail()), 12);
+    EXPECT_LE(order.least({0}, engine.trail()), 12);
 }
 
 } // namespace
