@@ -14,13 +14,13 @@ namespace {
 
 constexpr std::int64_t forLess = 12;   // conflicts, to leave one literal out of a core
 constexpr std::int64_t forMore = 40;   // conflicts, to push a charge up further
-constexpr std::int64_t forHeavy = 160; // conflicts, while lighter terms are not looked at yet
+constexpr std::int64_t forHeavy = 40;  // conflicts, while lighter terms are not looked at yet
 constexpr std::int64_t forTrying = 20; // what a search without any conflict counts for
 /// Where there are more, a conflict counts for several.
 constexpr std::int64_t stepsAConflict = 300;
 /// Where conflicts take longer on average, fewer of them are spent on a detail; at most so many
 /// times fewer.
-constexpr std::int64_t usualSteps = 1'000;
+constexpr std::int64_t usualSteps = 800;
 constexpr std::int64_t mostUsual = 4;
 /// Where most terms weigh so much, a term of weight 1 that can be many times that is taken apart.
 constexpr std::int64_t leastStep = 32;
@@ -281,7 +281,7 @@ CostCores::End CostCores::raise(Literal better, std::int64_t conflicts)
             return End::Infeasible;
         }
         const End end =
-            tryFor(assumptions(better), looksAtAll_ ? left_ : std::min(left_, usual(forHeavy)));
+            tryFor(assumptions(better), looksAtAll_ ? left_ : std::min(left_, forHeavy));
         if (end == End::Given) {
             // Neither way soon: with more of them assumed, it is easier to see that they cannot be.
             std::ignore = looksAtLighter();
