@@ -37,6 +37,7 @@ Model::Model(const Problem& problem, ModelStyle style)
     addPools(*this);
     addCooks(*this);
     addOvens(*this);
+    addClique(*this);
     if (style_.costs) {
         addCosts(*this);
         addCostVariables();

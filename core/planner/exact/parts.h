@@ -15,6 +15,13 @@ void addCooks(Model& model);
 /// through: a stay with the oven off that what came before leaves too cool, or that shares the
 /// oven with others.
 void addOvens(Model& model);
+/// Tasks no two of which can overlap, each two for a reason of their own, and which take longest
+/// one after another:
+///
+///     roast and bread: one oven     bread and sauce: one cook     roast and sauce: a lag
+///
+/// After all that keeps tasks apart.
+void addClique(Model& model);
 /// What a schedule costs at least.
 void addCosts(Model& model);
 void addSessions(Model& model);
