@@ -109,6 +109,65 @@ TEST(OvenOrder, AsksForNoMoreThanAnyPlacementDoes)
     EXPECT_GT(close, compared / 4);
 }
 
+/// Stays that fill the oven, at some time after one another.
+void addInTurn(Case& made, Random& random)
+{
+    std::int64_t from = 150;
+    for (std::int64_t i = random.between(1, 4); i > 0; --i) {
+        PossibleStay stay;
+        stay.length = random.between(5, 40);
+        stay.shelves = 2;
+        stay.stay.acceptLow = static_cast<int>(random.between(6, 20)) * 10;
+        stay.stay.acceptHigh = stay.stay.acceptLow + 20;
+        if (random.oneIn(5)) {
+            stay.stay.off = true;
+            stay.stay.acceptLow = 15;
+        }
+        const std::int64_t room = random.oneIn(3) ? random.between(0, 40) : 0;
+        const auto start = made.engine.newVariable(static_cast<engine::Bound>(from),
+                                                   static_cast<engine::Bound>(from + room));
+        stay.from = {start, 0};
+        stay.to = {start, static_cast<engine::Bound>(stay.length)};
+        stay.inside = engine::atLeast(start, 0);
+        made.inside.push_back(made.stays.size());
+        made.stays.push_back(stay);
+        from +=
+            room + stay.length + (random.oneIn(2) ? random.between(0, 12) : random.between(0, 90));
+    }
+}
+
+TEST(OvenOrder, CountsSwitchingOnNoMoreOftenThanAnyPlacementDoes)
+{
+    int compared = 0;
+    int close = 0;
+    forEachSeed(400, [&](Random& random) {
+        const Oven oven = anyOven(random);
+        Case made;
+        addInTurn(made, random);
+        OvenProgramStyle style;
+        style.onMinute = 7;
+        style.switchOn = 7 * random.between(1, 40);
+        OvenOrder order({oven}, made.stays, style);
+        OvenOrder several({oven, oven}, made.stays, style);
+        const std::int64_t bound = order.least(made.inside, made.engine.trail());
+        EXPECT_LE(several.least(made.inside, made.engine.trail()), bound);
+        for (int tries = 0; tries < 20; ++tries) {
+            const auto stays = anyPlacement(made, oven, random);
+            if (stays.empty()) {
+                continue;
+            }
+            OvenHeat heat(oven, stays, style, plenty * 100);
+            heat.weigh({});
+            const std::int64_t cost = heat.least(0, std::int64_t{oven.startC} * 1000, false, false);
+            EXPECT_LE(bound, cost);
+            ++compared;
+            close += bound * 10 >= cost * 9 ? 1 : 0;
+        }
+    });
+    EXPECT_GT(compared, 1000);
+    EXPECT_GT(close, compared / 2);
+}
+
 /// Two loaves that fill the oven, hours apart: it is heated twice, and must be for no other reason
 /// than when they are due.
 TEST(OvenOrder, HeatsTwiceForWhatIsHoursApart)
