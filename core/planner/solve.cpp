@@ -28,6 +28,7 @@ constexpr std::int64_t shareOfFew = 6;
 constexpr std::int64_t shareOfMany = 70;
 constexpr std::size_t manyTasks = 60;
 constexpr std::chrono::milliseconds longestOfFew{40};
+constexpr std::chrono::milliseconds longestOfMany{1'400};
 /// Steps within which the quick start finds a first plan where there is an easy one, and for each
 /// task; after these the engine looks for one, or proves that there is none.
 constexpr std::int64_t stepsToFirst = 40'000;
@@ -165,9 +166,7 @@ SearchResult searchFirst(const Run& run)
     const bool staysClose = exact::isMovingDear(run.problem.costs);
     const bool many = run.problem.tasks.size() > manyTasks && !staysClose;
     PlannerLimits own = share(run.limits, many ? shareOfMany : shareOfFew);
-    if (!many) {
-        own.wallClock = std::min(own.wallClock, longestOfFew);
-    }
+    own.wallClock = std::min(own.wallClock, many ? longestOfMany : longestOfFew);
     PlannerLimits first = own;
     const bool plain = isPlain(run.problem);
     const auto tasks = static_cast<std::int64_t>(run.problem.tasks.size());

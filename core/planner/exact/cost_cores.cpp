@@ -195,7 +195,7 @@ Model::AsGaps CostCores::sumOfGaps(const std::vector<std::size_t>& together) con
     return result;
 }
 
-std::size_t CostCores::replaceBySum(const std::vector<std::size_t>& together)
+void CostCores::replaceBySum(const std::vector<std::size_t>& together)
 {
     engine::Engine& engine = model_->engine();
     std::int64_t least = 1;
@@ -220,7 +220,6 @@ std::size_t CostCores::replaceBySum(const std::vector<std::size_t>& together)
         charges_[i].weight -= weight;
     }
     charges_.push_back({sum.plus(), weight, std::move(gaps)});
-    return charges_.size() - 1;
 }
 
 /// What is better costs less by the terms as they are now, too: there each sum can be what it is
@@ -300,13 +299,14 @@ CostCores::End CostCores::raise(Literal better, std::int64_t conflicts)
         if (together.empty()) {
             return End::Infeasible;
         }
-        std::size_t pushed = together.front();
-        if (together.size() == 1) {
-            engine.addFact(~atItsLeast(charges_[pushed]));
+        // A sum hardly ever goes up by more at once.
+        const bool isOne = together.size() == 1;
+        if (isOne) {
+            engine.addFact(~atItsLeast(charges_[together.front()]));
         } else {
-            pushed = replaceBySum(together);
+            replaceBySum(together);
         }
-        if (!engine.propagate() || !pushUp(pushed, better)) {
+        if (!engine.propagate() || (isOne && !pushUp(together.front(), better))) {
             return End::Infeasible;
         }
     }

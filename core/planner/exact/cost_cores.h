@@ -54,7 +54,7 @@ private:
     [[nodiscard]] std::vector<std::size_t> chargesOf(const Literals& core) const;
     [[nodiscard]] Literals shrunk(Literals core, Literal better);
     [[nodiscard]] Model::AsGaps sumOfGaps(const std::vector<std::size_t>& together) const;
-    [[nodiscard]] std::size_t replaceBySum(const std::vector<std::size_t>& together);
+    void replaceBySum(const std::vector<std::size_t>& together);
     [[nodiscard]] bool holdToBetter(Literal better);
     [[nodiscard]] bool pushUp(std::size_t charge, Literal better);
 

@@ -374,8 +374,9 @@ void ExactSearch::sweepOn(std::int64_t& slice, bool byActivity)
 /// As long as there are terms to look at, cores raise the bound by more.
 void ExactSearch::proveOn(int turn)
 {
-    if (turn % (cores_ && cores_->looksAtAll() ? 2 : 4) == 0) {
-        prove(firstSlice);
+    const bool looksAtAll = cores_ && cores_->looksAtAll();
+    if (turn % (looksAtAll ? 2 : 4) == 0) {
+        prove(looksAtAll ? firstSlice : briefProof);
     } else {
         raiseBound(firstSlice);
     }
