@@ -8,6 +8,7 @@
 
 #include "core/exchange/problem_json.h"
 #include "core/plan/lay_out.h"
+#include "core/problem/oven_curve.h"
 #include "core/problem/timetable.h"
 #include "core/propose/make_plan.h"
 #include "core/wording/wording.h"
@@ -133,6 +134,36 @@ TEST(SupperAsPlanned, DriesItsMeringueForHoursInTheOvenSwitchedOff)
             EXPECT_FALSE(entry.setC && drying.contains(entry.at));
         }
     }
+}
+
+/// The demands that an oven is switched on for while they are in, and have been for a while.
+std::vector<std::string> switchedOnWithin(const Plan& plan)
+{
+    const Problem& problem = plan.formulation->problem;
+    const Timetable times(problem, plan.schedule);
+    std::vector<std::string> result;
+    for (const OvenIndex oven : problem.ovens.indices()) {
+        const OvenCurve curve(problem.ovens[oven], plan.schedule.programs[oven]);
+        for (const OvenDemandIndex index : problem.ovenDemands.indices()) {
+            const OvenDemand& demand = problem.ovenDemands[index];
+            const auto held = times.held(demand.from, demand.to);
+            for (const PlanTime at : curve.switchedOn()) {
+                if (held && plan.schedule.ovens[index] == oven && held->start < at &&
+                    at < held->end) {
+                    result.push_back(demand.id);
+                }
+            }
+        }
+    }
+    return result;
+}
+
+/// Nobody would hold a temperature by switching on and off, though it saves minutes on.
+TEST(SupperAsPlanned, HoldsATemperatureByItsSetting)
+{
+    const PlanPtr plan = planned(inputOf("midsummer-supper"));
+    ASSERT_NE(plan, nullptr);
+    EXPECT_THAT(switchedOnWithin(*plan), testing::IsEmpty());
 }
 
 TEST(SupperAsPlanned, ChillsItsCustardAndBurnsItsCrustAtTheLastMoment)

@@ -1,8 +1,9 @@
 // EnergyPropagator: within any stretch of time, items of a limited resource cannot need more of it,
 // minutes times amount, than there is. Stronger than the timetable where items have room to move
 // but not enough of it together; only for items that are there for sure, of fixed length. Slow, so
-// it looks only while few levels are decided, where it raises lower bounds (measured on RCPSP/max:
-// at all levels fewer instances are closed than without it).
+// for counts it looks only while few levels are decided, where it raises lower bounds (measured on
+// RCPSP/max: at all levels fewer instances are closed than without it); where no two items can
+// overlap (add_clique.cpp) it pays at all of them.
 //
 //     window      a|==============|b        an item with est and lct as drawn is at least 3 minutes
 //     item     [ - - ======]                in the window wherever it goes; if the others leave
