@@ -166,7 +166,10 @@ SearchResult searchFirst(const Run& run)
     const bool staysClose = exact::isMovingDear(run.problem.costs);
     const bool many = run.problem.tasks.size() > manyTasks && !staysClose;
     PlannerLimits own = share(run.limits, many ? shareOfMany : shareOfFew);
-    own.wallClock = std::min(own.wallClock, many ? longestOfMany : longestOfFew);
+    // What is limited by steps must not hang on the clock, or it would not be the same each time.
+    if (run.limits.steps > mostShared) {
+        own.wallClock = std::min(own.wallClock, many ? longestOfMany : longestOfFew);
+    }
     PlannerLimits first = own;
     const bool plain = isPlain(run.problem);
     const auto tasks = static_cast<std::int64_t>(run.problem.tasks.size());
