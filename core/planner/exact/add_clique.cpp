@@ -100,7 +100,9 @@ private:
                 for (std::size_t j = 0; first > never && j < count; ++j) {
                     const std::int64_t second = later[k * count + j];
                     std::int64_t& known = later[i * count + j];
-                    known = second > never ? std::max(known, first + second) : known;
+                    // Where lags contradict each other there is no end to it.
+                    const std::int64_t both = std::min(first + second, -never);
+                    known = second > never ? std::max(known, both) : known;
                 }
             }
         }

@@ -66,7 +66,8 @@ void CostCores::takeApart()
     for (std::size_t i = 0, all = charges_.size(); step >= leastStep && i < all; ++i) {
         const std::int64_t least = engine.trail().least(charges_[i].view);
         const std::int64_t most = engine.trail().most(charges_[i].view);
-        if (charges_[i].weight != 1 || !charges_[i].gaps.gaps.empty() ||
+        // Steps and rest are never below zero, so neither may it be.
+        if (charges_[i].weight != 1 || !charges_[i].gaps.gaps.empty() || least < 0 ||
             most - least < leastSteps * step) {
             continue;
         }
