@@ -148,6 +148,7 @@ std::vector<Member> longestClique(const ApartTasks& tasks)
     }
     std::ranges::sort(longest);
     std::vector<Member> result;
+    result.reserve(longest.size());
     for (const std::size_t i : longest) {
         result.push_back(members[i]);
     }

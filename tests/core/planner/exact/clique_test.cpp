@@ -2,7 +2,8 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
-#include <functional>
+#include <optional>
+#include <vector>
 
 #include "core/planner/planner.h"
 #include "tests/support/for_each_seed.h"
@@ -124,56 +125,68 @@ TEST(Clique, LeavesOutATaskThatMayOverlapAnother)
     EXPECT_EQ(outcome.schedule.cost, 48);
 }
 
-/// What all starts that hold cost at least.
-std::optional<std::int64_t> leastOf(const Problem& problem, std::size_t tasks)
+using Starts = std::vector<std::int64_t>; // of all tasks
+
+std::int64_t timeOf(const Problem& problem, const Starts& starts, const TaskPoint& point)
 {
-    const std::int64_t horizon = minuteOf(problem.horizon);
-    std::vector<std::int64_t> starts(tasks + 2, 0);
-    std::optional<std::int64_t> least;
-    const auto at = [&](const TaskPoint& point) {
-        const std::int64_t length = problem.tasks[point.task].duration.count();
-        return starts[point.task.value()] + (point.edge == Edge::End ? length : 0);
-    };
-    const auto holds = [&] {
-        for (const Lag& lag : problem.lags) {
-            const std::int64_t gap = at(lag.to) - at(lag.from);
-            if ((lag.min && gap < lag.min->count()) || (lag.max && gap > lag.max->count())) {
+    const std::int64_t length = problem.tasks[point.task].duration.count();
+    return starts[point.task.value()] + (point.edge == Edge::End ? length : 0);
+}
+
+bool keepsLags(const Problem& problem, const Starts& starts)
+{
+    return std::ranges::all_of(problem.lags, [&](const Lag& lag) {
+        const std::int64_t gap =
+            timeOf(problem, starts, lag.to) - timeOf(problem, starts, lag.from);
+        return (!lag.min || gap >= lag.min->count()) && (!lag.max || gap <= lag.max->count());
+    });
+}
+
+std::int64_t usedAt(const Problem& problem, const Starts& starts, CountIndex count,
+                    std::int64_t minute)
+{
+    std::int64_t used = 0;
+    for (const Demand& demand : problem.demands) {
+        const bool isIn = demand.count == count && timeOf(problem, starts, demand.from) <= minute &&
+                          minute < timeOf(problem, starts, demand.to);
+        used += isIn ? demand.amount : 0;
+    }
+    return used;
+}
+
+bool keepsCounts(const Problem& problem, const Starts& starts)
+{
+    for (const CountIndex count : problem.counts.indices()) {
+        for (std::int64_t minute = 0; minute < minuteOf(problem.horizon); ++minute) {
+            if (usedAt(problem, starts, count, minute) > problem.counts[count].capacity) {
                 return false;
             }
         }
-        for (const CountIndex count : problem.counts.indices()) {
-            for (std::int64_t minute = 0; minute < horizon; ++minute) {
-                std::int64_t used = 0;
-                for (const Demand& demand : problem.demands) {
-                    const bool isIn = demand.count == count && at(demand.from) <= minute &&
-                                      minute < at(demand.to);
-                    used += isIn ? demand.amount : 0;
-                }
-                if (used > problem.counts[count].capacity) {
-                    return false;
-                }
-            }
+    }
+    return true;
+}
+
+/// The earliest end of all tasks, of those from one on at any starts.
+std::optional<std::int64_t> leastFrom(const Problem& problem, std::size_t task, std::size_t tasks,
+                                      Starts& starts)
+{
+    if (task == tasks) {
+        starts[tasks] = 0;
+        for (std::size_t i = 0; i < tasks; ++i) {
+            starts[tasks] =
+                std::max(starts[tasks], timeOf(problem, starts, {TaskIndex{i}, Edge::End}));
         }
-        return true;
-    };
-    const std::function<void(std::size_t)> tryFrom = [&](std::size_t task) {
-        if (task == tasks) {
-            std::int64_t& end = starts[tasks];
-            end = 0;
-            for (std::size_t i = 0; i < tasks; ++i) {
-                end = std::max(end, at({TaskIndex{i}, Edge::End}));
-            }
-            if ((!least || end < *least) && holds()) {
-                least = end;
-            }
-            return;
-        }
-        const std::int64_t last = horizon - problem.tasks[TaskIndex{task}].duration.count();
-        for (starts[task] = 0; starts[task] <= last; ++starts[task]) {
-            tryFrom(task + 1);
-        }
-    };
-    tryFrom(0);
+        return keepsLags(problem, starts) && keepsCounts(problem, starts)
+                   ? std::optional{starts[tasks]}
+                   : std::nullopt;
+    }
+    std::optional<std::int64_t> least;
+    const std::int64_t last =
+        minuteOf(problem.horizon) - problem.tasks[TaskIndex{task}].duration.count();
+    for (starts[task] = 0; starts[task] <= last; ++starts[task]) {
+        const auto found = leastFrom(problem, task + 1, tasks, starts);
+        least = !least || (found && *found < *least) ? found : least;
+    }
     return least;
 }
 
@@ -213,7 +226,8 @@ TEST(Clique, RulesNothingOutThatHolds)
     forEachSeed(300, [&](Random& random) {
         constexpr std::size_t tasks = 4;
         const Problem problem = anyProblem(random, tasks);
-        const auto least = leastOf(problem, tasks);
+        Starts starts(tasks + 2, 0);
+        const auto least = leastFrom(problem, 0, tasks, starts);
         const PlannerOutcome outcome = answerOf(problem, 1'000'000);
         if (!least) {
             EXPECT_EQ(outcome.schedule.status, ScheduleStatus::Infeasible);
