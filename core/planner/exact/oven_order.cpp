@@ -157,10 +157,8 @@ std::int64_t OvenOrder::costBetween(std::size_t oven, std::size_t before, std::s
         return costOfMinutes(oven, before, after, gap);
     }
     const std::vector<std::int64_t>& costs = costsBySwitching(oven, before, after);
-    // An oven that starts no warmer than the room is as cold whenever the first one comes.
-    const bool isCold = before == none && ovens_[oven].startC <= ovens_[oven].ambientC;
     const auto shown = std::clamp<std::int64_t>(gap, 0, std::ssize(costs) - 1);
-    const std::int64_t cost = isCold ? costs.back() : costs[static_cast<std::size_t>(shown)];
+    const std::int64_t cost = costs[static_cast<std::size_t>(shown)];
     return cost < mostCost ? cost : 0;
 }
 

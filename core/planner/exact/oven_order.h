@@ -68,7 +68,7 @@ private:
                                            std::int64_t gap);
     [[nodiscard]] std::int64_t costOfMinutes(std::size_t oven, std::size_t before,
                                              std::size_t after, std::int64_t gap);
-    /// By gap, however much longer it is.
+    /// The same by gap in minutes, whether it is that long or longer; with what switching on costs.
     [[nodiscard]] const std::vector<std::int64_t>&
     costsBySwitching(std::size_t oven, std::size_t before, std::size_t after);
     [[nodiscard]] const OvenHeat& heatFor(std::size_t oven, std::size_t stay);

@@ -31,6 +31,18 @@ struct Case
     std::vector<std::size_t> inside;
 };
 
+/// It begins then or up to so many minutes later.
+void add(Case& made, PossibleStay stay, std::int64_t from, std::int64_t room)
+{
+    const auto start = made.engine.newVariable(static_cast<engine::Bound>(from),
+                                               static_cast<engine::Bound>(from + room));
+    stay.from = {start, 0};
+    stay.to = {start, static_cast<engine::Bound>(stay.length)};
+    stay.inside = engine::atLeast(start, 0);
+    made.inside.push_back(made.stays.size());
+    made.stays.push_back(stay);
+}
+
 void addStay(Case& made, Random& random)
 {
     PossibleStay stay;
@@ -40,14 +52,7 @@ void addStay(Case& made, Random& random)
     stay.stay.acceptHigh = stay.stay.acceptLow + 20;
     stay.stay.prefer = stay.stay.acceptLow + 10;
     const std::int64_t from = random.between(40, horizon - 200);
-    const auto start =
-        made.engine.newVariable(static_cast<engine::Bound>(from),
-                                static_cast<engine::Bound>(from + random.between(0, 120)));
-    stay.from = {start, 0};
-    stay.to = {start, static_cast<engine::Bound>(stay.length)};
-    stay.inside = engine::atLeast(start, 0);
-    made.inside.push_back(made.stays.size());
-    made.stays.push_back(stay);
+    add(made, stay, from, random.between(0, 120));
 }
 
 /// Some starts within the windows such that no two that cannot meet overlap; empty: none found.
@@ -124,13 +129,7 @@ void addInTurn(Case& made, Random& random)
             stay.stay.acceptLow = 15;
         }
         const std::int64_t room = random.oneIn(3) ? random.between(0, 40) : 0;
-        const auto start = made.engine.newVariable(static_cast<engine::Bound>(from),
-                                                   static_cast<engine::Bound>(from + room));
-        stay.from = {start, 0};
-        stay.to = {start, static_cast<engine::Bound>(stay.length)};
-        stay.inside = engine::atLeast(start, 0);
-        made.inside.push_back(made.stays.size());
-        made.stays.push_back(stay);
+        add(made, stay, from, room);
         from +=
             room + stay.length + (random.oneIn(2) ? random.between(0, 12) : random.between(0, 90));
     }
