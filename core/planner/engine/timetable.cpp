@@ -71,6 +71,7 @@ Literals TimetablePropagator::usedAt(const Trail& trail, Bound minute, Bound roo
 bool TimetablePropagator::buildProfile(Engine& engine)
 {
     const Trail& trail = engine.trail();
+    changes_.swap(lastChanges_);
     changes_.clear();
     for (const TimetableItem& item : items_) {
         const Bound latestStart = trail.most(item.start);
@@ -80,22 +81,39 @@ bool TimetablePropagator::buildProfile(Engine& engine)
             changes_.push_back({earliestEnd, -item.amount});
         }
     }
-    std::sort(changes_.begin(), changes_.end(), [](const Step& a, const Step& b) {
+    if (changes_ == lastChanges_) {
+        return true;
+    }
+    for (Seen& seen : seen_) {
+        seen.isQuiet = false;
+    }
+    sorted_ = changes_;
+    std::sort(sorted_.begin(), sorted_.end(), [](const Step& a, const Step& b) {
         return a.from != b.from ? a.from < b.from : a.load < b.load;
     });
     profile_.clear();
+    most_ = 0;
     Bound load = 0;
-    for (std::size_t i = 0; i < changes_.size(); ++i) {
-        load += changes_[i].load;
-        if (i + 1 < changes_.size() && changes_[i + 1].from == changes_[i].from) {
+    for (std::size_t i = 0; i < sorted_.size(); ++i) {
+        load += sorted_[i].load;
+        if (i + 1 < sorted_.size() && sorted_[i + 1].from == sorted_[i].from) {
             continue;
         }
         if (load > capacity_) {
-            return engine.fail(usedAt(trail, changes_[i].from, capacity_, nullptr));
+            forgetProfile(); // it would not be whole
+            return engine.fail(usedAt(trail, sorted_[i].from, capacity_, nullptr));
         }
-        profile_.push_back({changes_[i].from, load});
+        most_ = std::max(most_, load);
+        profile_.push_back({sorted_[i].from, load});
     }
     return true;
+}
+
+void TimetablePropagator::forgetProfile()
+{
+    changes_.clear();
+    profile_.clear();
+    most_ = 0;
 }
 
 std::size_t TimetablePropagator::stepAt(Bound minute) const
@@ -210,40 +228,68 @@ TimetablePropagator::Verdict TimetablePropagator::ruleOut(Engine& engine, const 
     return Verdict::Quiet;
 }
 
+TimetablePropagator::Seen TimetablePropagator::seenNow(const Trail& trail,
+                                                       const TimetableItem& item) const
+{
+    return {trail.least(item.start), trail.most(item.start), trail.least(item.end),
+            trail.most(item.end),    isPresent(trail, item), true};
+}
+
+TimetablePropagator::Verdict TimetablePropagator::lookAt(Engine& engine, const TimetableItem& item)
+{
+    const Trail& trail = engine.trail();
+    if (!isPresent(trail, item)) {
+        return ruleOut(engine, item);
+    }
+    if (trail.isFixed(item.start.variable) && trail.isFixed(item.end.variable)) {
+        return Verdict::Quiet;
+    }
+    const Verdict ofStart = raiseStart(engine, item);
+    if (ofStart == Verdict::Conflict) {
+        return ofStart;
+    }
+    const Verdict ofEnd = lowerEnd(engine, item);
+    return ofEnd == Verdict::Quiet ? ofStart : ofEnd;
+}
+
+/// Each that is not as it was when the profile had nothing to say to it.
+TimetablePropagator::Verdict TimetablePropagator::lookAtAll(Engine& engine)
+{
+    const Trail& trail = engine.trail();
+    Verdict result = Verdict::Quiet;
+    for (std::size_t i = 0; i < items_.size(); ++i) {
+        const TimetableItem& item = items_[i];
+        // Nothing is too much for it anywhere.
+        if (most_ <= capacity_ - item.amount || isAbsent(trail, item)) {
+            continue;
+        }
+        const Seen now = seenNow(trail, item);
+        if (now == seen_[i]) {
+            continue;
+        }
+        const Verdict verdict = lookAt(engine, item);
+        if (verdict == Verdict::Conflict) {
+            seen_[i].isQuiet = false;
+            return verdict;
+        }
+        seen_[i] = now;
+        // What has just been ruled out was not quiet.
+        seen_[i].isQuiet = verdict == Verdict::Quiet && !isAbsent(trail, item);
+        result = verdict == Verdict::Changed ? verdict : result;
+    }
+    return result;
+}
+
 bool TimetablePropagator::propagate(Engine& engine)
 {
-    while (true) {
+    Verdict verdict = Verdict::Changed;
+    while (verdict == Verdict::Changed) {
         if (!buildProfile(engine)) {
             return false;
         }
-        bool changed = false;
-        for (const TimetableItem& item : items_) {
-            if (profile_.empty()) {
-                return true;
-            }
-            const Trail& trail = engine.trail();
-            if (item.amount == 0 || isAbsent(trail, item)) {
-                continue;
-            }
-            Verdict verdict = Verdict::Quiet;
-            if (!isPresent(trail, item)) {
-                verdict = ruleOut(engine, item);
-            } else if (!trail.isFixed(item.start.variable) || !trail.isFixed(item.end.variable)) {
-                verdict = raiseStart(engine, item);
-                if (verdict != Verdict::Conflict) {
-                    changed = changed || verdict == Verdict::Changed;
-                    verdict = lowerEnd(engine, item);
-                }
-            }
-            if (verdict == Verdict::Conflict) {
-                return false;
-            }
-            changed = changed || verdict == Verdict::Changed;
-        }
-        if (!changed) {
-            return true;
-        }
+        verdict = lookAtAll(engine);
     }
+    return verdict == Verdict::Quiet;
 }
 
 } // namespace suppertide::engine
