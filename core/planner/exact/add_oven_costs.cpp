@@ -1,10 +1,12 @@
 #include <algorithm>
+#include <cstdint>
+#include <map>
 #include <memory>
 #include <utility>
 
-#include "core/planner/exact/least_lengths.h"
 #include "core/planner/exact/oven_cost.h"
 #include "core/planner/exact/parts.h"
+#include "core/planner/exact/stay_lengths.h"
 
 namespace suppertide::exact {
 
@@ -14,7 +16,7 @@ PossibleStay possibleStay(const Model& model, OvenDemandIndex index, Literal ins
                           std::int64_t length)
 {
     const OvenDemand& demand = model.problem().ovenDemands[index];
-    const Stretch& held = *model.ovenStretches[index];
+    const Stretch& held = *model.ovenStays[index];
     return {held.from,
             held.to,
             inside,
@@ -24,11 +26,41 @@ PossibleStay possibleStay(const Model& model, OvenDemandIndex index, Literal ins
             demand.mode.value_or("")};
 }
 
+/// An end of a stay that its beginning says, wherever something is held.
+struct SaidEnd
+{
+    Term by;
+    Literal held;
+};
+using SaidEnds = std::map<std::uint32_t, SaidEnd>; // by variable
+
+SaidEnds sayEnds(Model& model, const IndexedVector<OvenDemandIndex, StayLength>& lengths)
+{
+    SaidEnds said;
+    for (const OvenDemandIndex index : model.problem().ovenDemands.indices()) {
+        auto& stay = model.ovenStays[index];
+        if (!stay || !lengths[index].isFixed() || stay->from.variable == stay->to.variable) {
+            continue;
+        }
+        const Term end{stay->from.variable,
+                       stay->from.plus + static_cast<Bound>(lengths[index].least)};
+        said.insert_or_assign(stay->to.variable.index,
+                              SaidEnd{{end.variable, end.plus - stay->to.plus}, stay->held});
+        stay->to = end;
+    }
+    for (const auto& stay : model.ovenStays) {
+        if (stay) {
+            said.erase(stay->from.variable.index); // it is a beginning too, and is named as such
+        }
+    }
+    return said;
+}
+
 StartDifferences differencesOf(Model& model)
 {
     std::vector<Variable> starts;
     for (const OvenDemandIndex index : model.problem().ovenDemands.indices()) {
-        if (const auto& held = model.ovenStretches[index]) {
+        if (const auto& held = model.ovenStays[index]) {
             starts.push_back(held->from.variable);
             starts.push_back(held->to.variable);
         }
@@ -38,17 +70,27 @@ StartDifferences differencesOf(Model& model)
 
 /// Where it is decided which of two comes first, by a lag or by taking turns, both starts may still
 /// be anywhere, and say nothing of their difference.
-void holdToEdges(Model& model, const StartDifferences& differences)
+void holdToEdges(Model& model, const StartDifferences& differences, const SaidEnds& said)
 {
     const auto isOfLeast = [](engine::View view) { return view == Variable{view / 2}.minus(); };
     for (const engine::Edges::Half& half : model.engine().edges().halves()) {
-        const Term from{Variable{half.from / 2}, 0};
-        const Term to{Variable{half.to / 2}, 0};
-        if (!isOfLeast(half.from) || !isOfLeast(half.to) || from.variable == to.variable ||
-            !differences.knows(from, to)) {
+        if (!isOfLeast(half.from) || !isOfLeast(half.to)) {
             continue;
         }
         Literals apart;
+        const auto termOf = [&](engine::View view) {
+            const auto end = said.find(view / 2);
+            if (end == said.end()) {
+                return Term{Variable{view / 2}, 0};
+            }
+            apart.push_back(~end->second.held);
+            return end->second.by;
+        };
+        const Term from = termOf(half.from);
+        const Term to = termOf(half.to);
+        if (from.variable == to.variable || !differences.knows(from, to)) {
+            continue;
+        }
         differences.sayAtLeast(from, to, -std::int64_t{half.weight}, apart);
         if (half.enabler) {
             apart.push_back(~*half.enabler);
@@ -66,9 +108,10 @@ void addOvenCosts(Model& model)
         return;
     }
     const OvenProgramStyle style = ovenProgramStyle(problem.costs, true);
+    const auto lengths = stayLengths(problem);
+    const SaidEnds said = sayEnds(model, lengths);
     model.differences = std::make_shared<const StartDifferences>(differencesOf(model));
-    holdToEdges(model, *model.differences);
-    const auto lengths = leastLengths(problem);
+    holdToEdges(model, *model.differences, said);
     for (const OvenIndex oven : problem.ovens.indices()) {
         const Variable least = model.engine().newVariable(0, Model::mostOvenCost);
         const Variable likely = model.engine().newVariable(0, Model::mostOvenCost);
@@ -79,7 +122,7 @@ void addOvenCosts(Model& model)
         for (const OvenDemandIndex index : problem.ovenDemands.indices()) {
             for (const auto& [candidate, chosen] : model.ovens[index]) {
                 if (candidate == oven) {
-                    stays.push_back(possibleStay(model, index, chosen, lengths[index]));
+                    stays.push_back(possibleStay(model, index, chosen, lengths[index].least));
                 }
             }
         }
@@ -90,9 +133,8 @@ void addOvenCosts(Model& model)
     }
     std::vector<PossibleStay> all;
     for (const OvenDemandIndex index : problem.ovenDemands.indices()) {
-        if (model.ovenStretches[index]) {
-            all.push_back(
-                possibleStay(model, index, model.ovenStretches[index]->held, lengths[index]));
+        if (const auto& held = model.ovenStays[index]) {
+            all.push_back(possibleStay(model, index, held->held, lengths[index].least));
         }
     }
     model.ovensTogether = model.engine().newVariable(0, Model::mostOvenCost);

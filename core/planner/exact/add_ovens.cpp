@@ -3,6 +3,7 @@
 #include "core/planner/engine/timetable.h"
 #include "core/planner/exact/pairs.h"
 #include "core/planner/exact/parts.h"
+#include "core/planner/exact/stay_lengths.h"
 
 namespace suppertide::exact {
 
@@ -77,16 +78,17 @@ bool suits(const Oven& oven, const Stay& stay)
            stay.atStart(oven).least <= milli(demand.acceptHigh) && demand.shelves <= oven.shelves;
 }
 
-/// The literal also says that something is held, if that is not sure.
-Stay stayOf(Model& model, OvenDemandIndex index)
+/// The literal also says that something is held, if that is not sure. `least`: minutes.
+Stay stayOf(Model& model, OvenDemandIndex index, std::int64_t least)
 {
     const OvenDemand& demand = model.problem().ovenDemands[index];
     Stretch held = model.stretch(demand.from, demand.to, model.selector("oven:" + demand.id));
     const bool ofOneTask = held.from.variable == held.to.variable;
-    const std::int64_t length = ofOneTask ? held.to.plus - held.from.plus : 1;
+    const std::int64_t length =
+        ofOneTask ? held.to.plus - held.from.plus : std::max<std::int64_t>(1, least);
     if (length <= 0) {
         held.held = ~model.always();
-    } else if (!ofOneTask && !model.isNever(held.held)) {
+    } else if (!ofOneTask && least <= 0 && !model.isNever(held.held)) {
         const Literal something = engine::isTrue(model.boolean(held.held));
         model.edge(held.from, held.to, 1, something);
         model.edge(held.to, held.from, 0, model.all({held.held, ~something}));
@@ -239,9 +241,14 @@ void addOvens(Model& model)
             return;
         }
     }
+    // What a lag that may be left out says of how long a stay lasts is not sure.
+    const auto lengths =
+        model.style().selectors
+            ? IndexedVector<OvenDemandIndex, StayLength>(problem.ovenDemands.size())
+            : stayLengths(problem);
     std::vector<Stay> stays;
     for (const OvenDemandIndex index : problem.ovenDemands.indices()) {
-        const Stay stay = stayOf(model, index);
+        const Stay stay = stayOf(model, index, lengths[index].least);
         if (model.isNever(stay.held.held)) {
             continue;
         }
@@ -251,6 +258,7 @@ void addOvens(Model& model)
         }
         chooseOven(model, stay);
         model.ovenStretches[index] = stay.held;
+        model.ovenStays[index] = stay.held;
         stays.push_back(stay);
     }
     for (std::size_t i = 0; i < stays.size(); ++i) {

@@ -88,6 +88,9 @@ public:
     IndexedVector<CookIndex, Literal> works;
     IndexedVector<OvenDemandIndex, std::vector<std::pair<OvenIndex, Literal>>> ovens;
     IndexedVector<OvenDemandIndex, std::optional<Stretch>> ovenStretches;
+    /// The same, as what they cost is looked at: where how long a stay lasts is sure, its end is
+    /// said by its beginning.
+    IndexedVector<OvenDemandIndex, std::optional<Stretch>> ovenStays;
     struct UnitClass
     {
         std::vector<UnitIndex> units; // alike

@@ -26,12 +26,15 @@ struct Inside
     }
 };
 
-Inside insideOf(const Model& model, const std::vector<Bound>& values, OvenIndex oven)
+using Stays = IndexedVector<OvenDemandIndex, std::optional<Stretch>>;
+
+Inside insideOf(const Model& model, const Stays& stays, const std::vector<Bound>& values,
+                OvenIndex oven)
 {
     const auto valueOf = [&](const Term& term) { return values[term.variable.index] + term.plus; };
     Inside inside;
     for (const OvenDemandIndex index : model.problem().ovenDemands.indices()) {
-        const auto& held = model.ovenStretches[index];
+        const auto& held = stays[index];
         for (const auto& [candidate, chosen] : model.ovens[index]) {
             if (candidate == oven && holds(values, chosen)) {
                 inside.held.push_back({ovenStay(model.problem().ovenDemands[index],
@@ -112,7 +115,7 @@ std::vector<OvenUse> ovenUses(const Model& model, const std::vector<Bound>& valu
     const auto limits = ovenLimits(model, values, below);
     std::vector<OvenUse> uses;
     for (const OvenIndex oven : model.problem().ovens.indices()) {
-        const Inside inside = insideOf(model, values, oven);
+        const Inside inside = insideOf(model, model.ovenStays, values, oven);
         const KnownProgram known = programs.of(oven, inside.stays(), limits[oven]);
         std::optional<Literals> because;
         if (!known.isImpossible) {
@@ -142,7 +145,7 @@ std::vector<Literals> withoutProgram(const Model& model, const std::vector<Bound
 {
     std::vector<Literals> clauses;
     for (const OvenIndex oven : model.problem().ovens.indices()) {
-        const Inside inside = insideOf(model, values, oven);
+        const Inside inside = insideOf(model, model.ovenStretches, values, oven);
         if (programs.of(oven, inside.stays(), 0).isImpossible) {
             Literals& clause = clauses.emplace_back();
             for (const Literal literal : becauseByTheClock(inside)) {

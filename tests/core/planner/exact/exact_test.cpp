@@ -308,6 +308,38 @@ TEST(Model, LetsAnOvenThatIsOffKeepWarmOnlyWhatEndsSoon)
     EXPECT_TRUE(holds(167));
 }
 
+// Bread is out of the oven 34 minutes after it goes in, and the tart goes in 5 later at least: how
+// they lie to each other is said by when they go in, and the tart is out by 34 + 5 + 24 at least.
+TEST(Model, SaysTheEndOfAStayThatAlwaysLastsAsLongByItsBeginning)
+{
+    test::SmallProblem made(400);
+    const auto stay = [&](const std::string& name, std::int64_t minutes) {
+        const TaskIndex into = made.task(name + ".in", 2);
+        const TaskIndex bake = made.task(name, minutes);
+        const TaskIndex out = made.task(name + ".out", 2);
+        made.lag(name + ".1", test::endOf(into), test::startOf(bake), 0, 0);
+        made.lag(name + ".2", test::endOf(bake), test::startOf(out), 0, 0);
+        made.inOven(name + ":oven", into, 170, 190, 180).to = test::endOf(out);
+        return std::pair(into, out);
+    };
+    made.oven("o", 1);
+    made.problem.costs.ovenOnMinute = 1;
+    const auto bread = stay("bread", 30);
+    const auto tart = stay("tart", 20);
+    made.lag("later", test::endOf(bread.second), test::startOf(tart.first), 5, std::nullopt);
+    exact::Model model(made.problem, {});
+    ASSERT_TRUE(model.engine().propagate());
+    const engine::Trail& trail = model.engine().trail();
+    const auto& first = *model.ovenStays[OvenDemandIndex{0}];
+    const auto& second = *model.ovenStays[OvenDemandIndex{1}];
+    EXPECT_EQ(first.from.variable, first.to.variable);
+    EXPECT_EQ(first.to.plus - first.from.plus, 34);
+    EXPECT_NE(model.ovenStretches[OvenDemandIndex{0}]->to.variable, first.to.variable);
+    ASSERT_TRUE(model.differences->knows(first.from, second.to));
+    EXPECT_EQ(model.differences->leastAlways(trail, first.to, second.from), 5);
+    EXPECT_EQ(model.differences->leastAlways(trail, first.from, second.to), 34 + 5 + 24);
+}
+
 // Free from 0 to 100, from 130 to 200 and from 300 to 400, with a task in the first time, one in
 // the last, and one anywhere. With pauses of up to 60 minutes nothing in the last goes on from
 // before.

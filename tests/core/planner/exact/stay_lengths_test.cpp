@@ -1,13 +1,13 @@
 #include <gtest/gtest.h>
 
-#include "core/planner/exact/least_lengths.h"
+#include "core/planner/exact/stay_lengths.h"
 #include "tests/support/problem/small_problem.h"
 
 namespace suppertide {
 
 namespace {
 
-using exact::leastLengths;
+using exact::stayLengths;
 
 /// Into the oven, bake, out of it again.
 struct Baked
@@ -24,10 +24,11 @@ struct Baked
         made.lag("l1", test::endOf(into), test::startOf(bake), 0, 0);
         made.lag("l2", test::endOf(bake), test::startOf(out), 5, std::nullopt);
     }
-    [[nodiscard]] std::int64_t length() const
+    [[nodiscard]] exact::StayLength lengths() const
     {
-        return leastLengths(made.problem)[OvenDemandIndex{0}];
+        return stayLengths(made.problem)[OvenDemandIndex{0}];
     }
+    [[nodiscard]] std::int64_t length() const { return lengths().least; }
     void choose(const std::vector<std::vector<TaskIndex>>& options)
     {
         Choice choice;
@@ -38,12 +39,12 @@ struct Baked
     }
 };
 
-TEST(LeastLengths, AreThoseOfWhatIsDoneInBetween)
+TEST(StayLengths, AreThoseOfWhatIsDoneInBetween)
 {
     EXPECT_EQ(Baked().length(), 2 + 40 + 5 + 3);
 }
 
-TEST(LeastLengths, FollowFromMostWaitsToo)
+TEST(StayLengths, FollowFromMostWaitsToo)
 {
     Baked baked;
     // The bread is out 80 minutes after it went in, and no more than 10 before the stay ends.
@@ -53,7 +54,30 @@ TEST(LeastLengths, FollowFromMostWaitsToo)
     EXPECT_EQ(baked.length(), 80 - 10 + 3);
 }
 
-TEST(LeastLengths, CountOnlyWhatIsThereWithTheStay)
+TEST(StayLengths, AreNoMoreThanTheWaitsAllow)
+{
+    Baked baked;
+    EXPECT_FALSE(baked.lengths().most);
+    EXPECT_FALSE(baked.lengths().isFixed());
+    baked.made.lag("l3", test::endOf(baked.bake), test::startOf(baked.out), std::nullopt, 9);
+    EXPECT_EQ(baked.lengths().most, 2 + 40 + 9 + 3);
+    EXPECT_FALSE(baked.lengths().isFixed());
+    baked.made.lag("l4", test::endOf(baked.bake), test::startOf(baked.out), std::nullopt, 5);
+    EXPECT_TRUE(baked.lengths().isFixed());
+    EXPECT_EQ(baked.lengths().most, 50);
+}
+
+/// What is there only with another option says nothing of how long it lasts.
+TEST(StayLengths, AreNotHeldDownByWhatNeedNotBe)
+{
+    Baked baked;
+    baked.made.lag("l3", test::endOf(baked.bake), test::startOf(baked.out), std::nullopt, 5);
+    const TaskIndex other = baked.made.task("other", 1);
+    baked.choose({{baked.bake}, {other}});
+    EXPECT_FALSE(baked.lengths().most);
+}
+
+TEST(StayLengths, CountOnlyWhatIsThereWithTheStay)
 {
     Baked baked;
     const TaskIndex other = baked.made.task("other", 1);
@@ -64,7 +88,7 @@ TEST(LeastLengths, CountOnlyWhatIsThereWithTheStay)
     EXPECT_EQ(all.length(), 50);
 }
 
-TEST(LeastLengths, OfLagsThatNoPlanKeepsEnd)
+TEST(StayLengths, OfLagsThatNoPlanKeepsEnd)
 {
     Baked baked;
     baked.made.lag("l3", test::startOf(baked.bake), test::startOf(baked.into), 1, std::nullopt);
