@@ -11,6 +11,7 @@ BoxPreferences preferencesOf(const std::vector<OvenStretch>& stretches)
     for (const OvenStretch& stretch : stretches) {
         result.upTo.push_back(result.inOrder.size());
         OvenStay stay;
+        stay.acceptLow = static_cast<int>(std::clamp<std::int64_t>(stretch.low / 1000, -1, 10'000));
         stay.acceptHigh =
             static_cast<int>(std::clamp<std::int64_t>(stretch.high / 1000, -1, 10'000));
         result.stays.push_back(stay);

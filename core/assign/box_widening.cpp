@@ -12,8 +12,9 @@ namespace suppertide {
 
 namespace {
 
-using Length = NeededWalk::Length;
-using Moment = NeededWalk::Moment;
+using LevelsWalk = NeededWalk<const SettingLevels>;
+using Length = LevelsWalk::Length;
+using Moment = LevelsWalk::Moment;
 /// By how long stays have lasted.
 using Strands = std::map<SpanPlaces::Lasted, Moment>;
 
@@ -24,7 +25,7 @@ class Widening
 public:
     /// All must outlive this.
     Widening(const ReachedLevels& reached, const ReachedWalk<ReachedLevels>& before,
-             const SpanPlaces& places, NeededWalk needed, std::int64_t least)
+             const SpanPlaces& places, LevelsWalk needed, std::int64_t least)
         : reached_(reached), before_(before), places_(places), needed_(needed), least_(least)
     {}
 
@@ -61,10 +62,10 @@ private:
     [[nodiscard]] bool widenAtOnce(std::size_t i, OvenStretch& stretch, StretchLengths open,
                                    Strands& here)
     {
-        std::map<SpanPlaces::Lasted, std::vector<NeededWalk::End>> joined;
+        std::map<SpanPlaces::Lasted, std::vector<LevelsWalk::End>> joined;
         for (const auto& [lasted, moment] : here) {
             const auto [least, most] = places_.lengthsBack(i, lasted, open);
-            if (least < most || !NeededWalk::canJoin(stretch, moment)) {
+            if (least < most || !LevelsWalk::canJoin(stretch, moment)) {
                 return false;
             }
             if (least == most) {
@@ -135,7 +136,7 @@ private:
     const ReachedLevels& reached_;
     const ReachedWalk<ReachedLevels>& before_;
     const SpanPlaces& places_;
-    NeededWalk needed_;
+    LevelsWalk needed_;
     std::int64_t least_;
 };
 
@@ -145,7 +146,7 @@ WidenedBox widenedBox(const Oven& oven, const OvenProgramStyle& style, const Ove
                       const std::vector<StretchLengths>& open, std::int64_t least)
 {
     WidenedBox result{box, 0};
-    if (!SettingLevels::suits(oven)) {
+    if (!SettingLevels::suits(oven) || style.countsSwitching()) {
         return result;
     }
     const auto heats = leastHeatUpTo(oven, style, box, least, result.work);
@@ -155,7 +156,7 @@ WidenedBox widenedBox(const Oven& oven, const OvenProgramStyle& style, const Ove
     const SpanPlaces places(box.spans, open);
     const ReachedWalk before(oven, reached, places, box, open, least);
     if (before.isDone() && before.leastTo(box.stretches.size()) >= least) {
-        Widening widening(reached, before, places, NeededWalk(oven, levels, mostSteps), least);
+        Widening widening(reached, before, places, LevelsWalk(oven, levels, mostSteps), least);
         result.box = widening.widened(box, open);
     }
     result.work += levels.work() + reached.work();

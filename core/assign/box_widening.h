@@ -23,7 +23,7 @@ struct WidenedBox
 };
 
 /// `open`: how wide each stretch may be made, no narrower than it is. The same box, if it is not
-/// easy to show that it costs `least`.
+/// easy to show that it costs `least`, and where switching on costs.
 [[nodiscard]] WidenedBox widenedBox(const Oven& oven, const OvenProgramStyle& style,
                                     const OvenBox& box, const std::vector<StretchLengths>& open,
                                     std::int64_t least);

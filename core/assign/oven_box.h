@@ -22,6 +22,10 @@ struct OvenStretch
     std::vector<int> preferred; // by stays that begin with it
     std::int64_t least = 1;     // minutes; 0 only where nothing is preferred
     std::int64_t most = 1;
+    bool goesOn = false; // some stay is in that is in the stretch before
+
+    /// Whether some stay is in.
+    [[nodiscard]] bool holds() const { return low > -SettingLevels::unbounded; }
 
     friend bool operator==(const OvenStretch&, const OvenStretch&) = default;
 };
@@ -31,6 +35,8 @@ struct StretchLengths
 {
     std::int64_t least = 0;
     std::int64_t most = 0;
+
+    friend bool operator==(const StretchLengths&, const StretchLengths&) = default;
 };
 
 /// From the beginning of a stay to its end.

@@ -75,6 +75,18 @@ ByDegree leastIfInForce(const Oven& oven, const std::vector<OvenStay>& stays,
     return least;
 }
 
+/// Up to each of these.
+std::vector<SettingColumn> columnsUpTo(const Oven& oven, const std::set<int>& ends)
+{
+    int coolest = oven.minC;
+    std::vector<SettingColumn> columns;
+    for (const int hottest : ends) {
+        columns.push_back({coolest, hottest});
+        coolest = hottest + 1;
+    }
+    return columns;
+}
+
 } // namespace
 
 std::vector<SettingColumn> settingColumns(const Oven& oven, const std::vector<OvenStay>& stays,
@@ -103,13 +115,36 @@ std::vector<SettingColumn> settingColumns(const Oven& oven, const std::vector<Ov
             ends.insert(setting);
         }
     }
-    int coolest = oven.minC;
-    std::vector<SettingColumn> columns;
-    for (const int hottest : ends) {
-        columns.push_back({coolest, hottest});
-        coolest = hottest + 1;
+    return columnsUpTo(oven, ends);
+}
+
+std::vector<SettingColumn> sharedColumns(const Oven& oven, const std::vector<OvenStay>& stays)
+{
+    std::set<int> ends{oven.maxC};
+    const auto tellApart = [&](int setting) {
+        for (const int end : {setting - 1, setting}) {
+            if (oven.minC <= end && end <= oven.maxC) {
+                ends.insert(end);
+            }
+        }
+    };
+    for (const OvenStay& one : stays) {
+        tellApart(one.acceptLow);
+        tellApart(one.acceptHigh);
+        if (!one.prefer) {
+            continue;
+        }
+        tellApart(*one.prefer);
+        for (const OvenStay& other : stays) {
+            if (other.prefer > one.prefer) {
+                const int last = std::min(*other.prefer, one.acceptHigh);
+                for (int c = std::max(*one.prefer, other.acceptLow); c <= last; ++c) {
+                    tellApart(c);
+                }
+            }
+        }
     }
-    return columns;
+    return columnsUpTo(oven, ends);
 }
 
 std::vector<std::int64_t> leastForSettings(const Oven& oven, const std::vector<int>& preferred,

@@ -22,6 +22,11 @@ struct SettingColumn
                                                         const OvenProgramStyle& style,
                                                         std::int64_t below);
 
+/// The same, fewer: told apart one by one only where stays that prefer different ones can share
+/// them.
+[[nodiscard]] std::vector<SettingColumn> sharedColumns(const Oven& oven,
+                                                       const std::vector<OvenStay>& stays);
+
 /// What stays prefer, and changes, cost at least up to the beginning of each, in order of time.
 [[nodiscard]] std::vector<std::int64_t> leastForSettings(const Oven& oven,
                                                          const std::vector<int>& preferred,

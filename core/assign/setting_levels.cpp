@@ -66,7 +66,7 @@ SettingLevels::Prices SettingLevels::pricesOf(const AskedOfMinute& minute) const
     return prices;
 }
 
-SettingLevels::Row SettingLevels::atEnd(std::int64_t low) const
+SettingLevels::Row SettingLevels::atEnd(std::int64_t low, std::int64_t /*high*/) const
 {
     return rowOf(0, LevelLanes::levelOf(low));
 }

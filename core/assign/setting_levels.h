@@ -30,6 +30,7 @@ struct AskedOfMinute
     std::int64_t highNext = 0;  // as it ends
     bool off = false;           // the oven must be
     std::vector<int> preferred; // by stays that begin then
+    bool within = false;        // some stay has begun before and ends after
 };
 
 class SettingLevels
@@ -48,7 +49,7 @@ public:
     /// Unknown: there would be too many costs to tell apart.
     using Row = LevelRow;
     /// When the last stay has ended.
-    [[nodiscard]] Row atEnd(std::int64_t low) const;
+    [[nodiscard]] Row atEnd(std::int64_t low, std::int64_t high = unbounded) const;
     /// Costs to come from `below` on do not matter.
     [[nodiscard]] Row before(const AskedOfMinute& minute, const Row& after,
                              std::int64_t below) const;
@@ -58,6 +59,7 @@ public:
         // For none so far no more is needed than with a setting.
         return row.isUnknown() || row.at(row.groups() - 1, row.end()) != unbounded;
     }
+    [[nodiscard]] static bool isSame(const Row& one, const Row& two) { return one == two; }
     /// For a moment that must be no cooler, and no hotter.
     static void narrow(Row& row, std::int64_t low, std::int64_t high);
     /// Whichever of the two is better.

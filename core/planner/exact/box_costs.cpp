@@ -19,9 +19,9 @@ std::vector<std::int64_t> wordsOf(const OvenBox& box)
     words.reserve(1 + box.stretches.size() * 7 + box.spans.size() * 3);
     words.push_back(static_cast<std::int64_t>(box.stretches.size()));
     for (const OvenStretch& stretch : box.stretches) {
-        words.insert(words.end(),
-                     {stretch.least, stretch.most, stretch.low, stretch.high, stretch.off ? 1 : 0,
-                      static_cast<std::int64_t>(stretch.preferred.size())});
+        words.insert(words.end(), {stretch.least, stretch.most, stretch.low, stretch.high,
+                                   (stretch.off ? 1 : 0) + (stretch.goesOn ? 2 : 0),
+                                   static_cast<std::int64_t>(stretch.preferred.size())});
         words.insert(words.end(), stretch.preferred.begin(), stretch.preferred.end());
     }
     for (const OvenSpan& span : box.spans) {
@@ -77,9 +77,37 @@ std::int64_t BoxCosts::least(const OvenBox& box, std::int64_t below, BoxLook loo
     return cost.least;
 }
 
+/// One gap after the other, as far as it can be on both sides, or on one: such looks take long, and
+/// what is in is mostly as long as it always is.
+OvenBox BoxCosts::withWiderGaps(OvenBox box, const std::vector<StretchLengths>& open,
+                                std::int64_t enough)
+{
+    for (std::size_t i = 0; i < box.stretches.size(); ++i) {
+        OvenStretch& stretch = box.stretches[i];
+        const StretchLengths own{stretch.least, stretch.most};
+        for (const StretchLengths& wider : {open[i], StretchLengths{own.least, open[i].most},
+                                            StretchLengths{open[i].least, own.most}}) {
+            if (stretch.holds() || wider == own) {
+                continue;
+            }
+            stretch.least = wider.least;
+            stretch.most = wider.most;
+            if (least(box, enough, BoxLook::Close) >= enough) {
+                break;
+            }
+            stretch.least = own.least;
+            stretch.most = own.most;
+        }
+    }
+    return box;
+}
+
 OvenBox BoxCosts::widened(const OvenBox& box, const std::vector<StretchLengths>& open,
                           std::int64_t least)
 {
+    if (style_.countsSwitching()) {
+        return withWiderGaps(box, open, least);
+    }
     WidenedBox found = widenedBox(oven_, style_, box, open, least);
     work_ += found.work;
     return std::move(found.box);

@@ -41,6 +41,8 @@ private:
     {
         std::size_t operator()(const std::vector<std::int64_t>& words) const;
     };
+    [[nodiscard]] OvenBox withWiderGaps(OvenBox box, const std::vector<StretchLengths>& open,
+                                        std::int64_t enough);
     [[nodiscard]] std::optional<std::int64_t> knownOf(const std::vector<std::int64_t>& words,
                                                       std::int64_t below, BoxLook look) const;
 

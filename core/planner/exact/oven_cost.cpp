@@ -29,7 +29,7 @@ constexpr std::int64_t mostOn = 20'000;
 constexpr std::int64_t mostLength = 2'000;
 /// Minutes by which what is surely in has to differ from what was looked at before.
 constexpr std::int64_t fewMinutes = 12;
-/// What a look at stays in their order adds at most, or so.
+/// What a look at stays in their order adds at most, or so, beside having to switch on once more.
 constexpr std::int64_t mostToRaise = 40;
 
 } // namespace
@@ -343,7 +343,7 @@ bool OvenCostPropagator::raiseBySequence(Engine& engine, bool& ofAll)
 {
     const Trail& trail = engine.trail();
     const std::int64_t below = trail.most(least_) + std::int64_t{1};
-    if (below >= most_ || below - trail.least(least_) > mostToRaise) {
+    if (below >= most_ || below - trail.least(least_) > mostToRaise + style_.switchOn) {
         return true;
     }
     const std::vector<std::size_t> positions = inSureOrder(trail);
@@ -426,15 +426,12 @@ bool OvenCostPropagator::propagate(Engine& engine)
         return raiseByHeat(engine, sureByTheClock(stays_, inside_, trail), because,
                            sureByTheClock_);
     }
-    // Of what switching on costs a sequence knows nothing; of all else it knows more than others.
-    if (!style_.countsSwitching()) {
-        bool ofAll = false;
-        if (!raiseBySequence(engine, ofAll)) {
-            return false;
-        }
-        if (ofAll) {
-            return true;
-        }
+    bool ofAll = false;
+    if (!raiseBySequence(engine, ofAll)) {
+        return false;
+    }
+    if (ofAll) { // it knows more than others
+        return true;
     }
     // What is sure by the clock is so to each other.
     const SureStays sure =

@@ -33,11 +33,14 @@ std::vector<Point> pointsOf(const std::vector<HeldStay>& held)
     return points;
 }
 
-OvenStretch stretchWith(const std::vector<HeldStay>& held, const std::vector<bool>& in)
+/// `firstOf`: the stretch with which each begins; `number`: of this one.
+OvenStretch stretchWith(const std::vector<HeldStay>& held, const std::vector<bool>& in,
+                        const std::vector<std::size_t>& firstOf, std::size_t number)
 {
     OvenStretch stretch{-SettingLevels::unbounded, SettingLevels::unbounded, false, {}, 0, 0};
     for (std::size_t i = 0; i < held.size(); ++i) {
         if (in[i]) {
+            stretch.goesOn = stretch.goesOn || firstOf[i] < number;
             const OvenStay& stay = held[i].stay;
             stretch.low = std::max(stretch.low, std::int64_t{stay.acceptLow} * 1000);
             stretch.high = std::min(stretch.high, std::int64_t{stay.acceptHigh} * 1000);
@@ -89,7 +92,7 @@ OvenSequence cut(const std::vector<HeldStay>& held, const std::vector<Point>& po
             result.ties.emplace_back(points[i].term, points[i + 1].term);
             continue;
         }
-        OvenStretch stretch = stretchWith(held, in);
+        OvenStretch stretch = stretchWith(held, in, firstOf, result.box.stretches.size());
         stretch.least = least;
         stretch.most = most;
         if (least > 0) { // else it may belong to the next stretch

@@ -27,10 +27,15 @@ using test::forEachSeed;
 using test::Random;
 
 constexpr std::int64_t plenty = 1'000'000;
+constexpr std::int64_t dear = 2'000; // more than what is in costs
+constexpr std::int64_t effort = 200'000;
 
 Oven anyOven(Random& random)
 {
-    return test::coldOven(random, 3, 120, {5'000, 15'000, 3'000, 8'000});
+    Oven oven = test::coldOven(random, 3, 120, {});
+    oven.heatMilliCPerMin = 500 * random.between(10, 30);
+    oven.coolMilliCPerMin = 500 * random.between(6, 16);
+    return oven;
 }
 
 /// Up to three stays, each with a start of its own that may be anywhere.
@@ -104,6 +109,10 @@ OvenProgramStyle anyStyle(Random& random)
     style.onMinute = 1;
     style.change = random.between(0, 8);
     style.preferC = random.between(0, 2);
+    if (random.oneIn(2)) {
+        style.switchOn = random.between(1, 12);
+        style.switchOnWithin = random.oneIn(2) ? random.between(0, 12) : 0;
+    }
     return style;
 }
 
@@ -157,7 +166,7 @@ int checkAround(const Oven& oven, const OvenProgramStyle& style, const Case& mad
         for (const std::size_t i : claim.stays) {
             stays.push_back(staysAt(made, starts)[i]);
         }
-        const CheapestProgram there = cheapestProgram(oven, stays, style, plenty, plenty);
+        const CheapestProgram there = cheapestProgram(oven, stays, style, dear, effort);
         if (there.program) {
             EXPECT_GE(there.cost, claim.least);
         }
@@ -176,7 +185,7 @@ TEST(WidenedClaim, HoldsWhereverItSaysSo)
         fill(made, random);
         const OvenProgramStyle style = anyStyle(random);
         const CheapestProgram best =
-            cheapestProgram(oven, staysAt(made, ownStarts(made)), style, plenty, plenty);
+            cheapestProgram(oven, staysAt(made, ownStarts(made)), style, dear, effort);
         if (!best.program) {
             return;
         }
@@ -288,7 +297,7 @@ TEST(SequenceCosts, HoldWhereverTheySaySo)
                 moveOn(made, random);
             }
             const CheapestProgram best =
-                cheapestProgram(oven, staysAt(made, ownStarts(made)), style, plenty, plenty);
+                cheapestProgram(oven, staysAt(made, ownStarts(made)), style, dear, effort);
             if (!best.program) {
                 continue;
             }
@@ -357,7 +366,7 @@ int checkClause(const Oven& oven, const OvenProgramStyle& style, const Case& mad
                 held.push_back(stay);
             }
         }
-        const CheapestProgram there = cheapestProgram(oven, held, style, plenty, plenty);
+        const CheapestProgram there = cheapestProgram(oven, held, style, dear, effort);
         if (there.program || held.empty()) {
             const std::int64_t cost = held.empty() ? 0 : there.cost;
             EXPECT_TRUE(holdsWith(made, starts, stays, inside, cost, clause));
@@ -386,7 +395,7 @@ TEST(OvenCostPropagator, NotesWhatGoesForAnyStaysAtAnyTimes)
                                         std::make_shared<exact::BoxCosts>(oven, style), least,
                                         10'000);
         const CheapestProgram best =
-            cheapestProgram(oven, staysAt(made, ownStarts(made)), style, plenty, plenty);
+            cheapestProgram(oven, staysAt(made, ownStarts(made)), style, dear, effort);
         if (!best.program) {
             return;
         }
