@@ -20,6 +20,7 @@ constexpr std::int64_t firstSlice = 400; // conflicts
 constexpr std::int64_t longestSlice = 1'000'000'000;
 constexpr std::int64_t around = 200; // conflicts in a neighbourhood
 constexpr std::int64_t briefProof = 60;
+constexpr int mostProofsInVain = 8; // that are counted
 /// Levels found to widen claims (widened_claim.h), to a step of the engine.
 constexpr std::int64_t workAStep = 3'000;
 constexpr std::size_t tasksForBound = 120;
@@ -371,12 +372,21 @@ void ExactSearch::sweepOn(std::int64_t& slice, bool byActivity)
     slice = std::min(slice + slice / 4, longestSlice);
 }
 
-/// As long as there are terms to look at, cores raise the bound by more.
+/// As long as there are terms to look at, cores raise the bound by more; a proof is tried again
+/// ever later then, if it was in vain.
 void ExactSearch::proveOn(int turn)
 {
-    const bool looksAtAll = cores_ && cores_->looksAtAll();
-    if (turn % (looksAtAll ? 2 : 4) == 0) {
-        prove(looksAtAll ? firstSlice : briefProof);
+    if (cores_ && cores_->looksAtAll()) {
+        if (turn % 2 == 0) {
+            prove(firstSlice);
+        } else {
+            raiseBound(firstSlice);
+        }
+    } else if (turn % 4 == 0 && turn >= nextProof_) {
+        const std::int64_t before = bound_;
+        prove(briefProof);
+        proofsInVain_ = bound_ > before ? 0 : std::min(proofsInVain_ + 1, mostProofsInVain);
+        nextProof_ = turn + (4 << proofsInVain_);
     } else {
         raiseBound(firstSlice);
     }

@@ -114,6 +114,8 @@ private:
     std::int64_t unprovable_ = 0; // the model had a solution that costs no more, as far as it knew
     bool isUnprovableForGood_ = false; // and it has not been ruled out
     std::int64_t proofPercent_ = 25;   // how far towards the best the next proof goes
+    int proofsInVain_ = 0;             // one after another
+    int nextProof_ = 0;                // turn
     std::int64_t leapPercent_ = 50;    // how far towards the bound the next leap goes
     std::size_t freed_ = 6;            // tasks of a neighbourhood
     int turnsInVain_ = 0;              // since a cheaper schedule was found
