@@ -29,6 +29,9 @@ constexpr std::int64_t shareOfMany = 70;
 constexpr std::size_t manyTasks = 60;
 constexpr std::chrono::milliseconds longestOfFew{40};
 constexpr std::chrono::milliseconds longestOfMany{1'400};
+/// The quick start with many tasks ends when it has found nothing better for as long as it had
+/// taken till then, but not before.
+constexpr std::chrono::milliseconds leastOfMany{100};
 /// Steps within which the quick start finds a first plan where there is an easy one, and for each
 /// task; after these the engine looks for one, or proves that there is none.
 constexpr std::int64_t stepsToFirst = 40'000;
@@ -167,7 +170,8 @@ SearchResult searchFirst(const Run& run)
     const bool many = run.problem.tasks.size() > manyTasks && !staysClose;
     PlannerLimits own = share(run.limits, many ? shareOfMany : shareOfFew);
     // What is limited by steps must not hang on the clock, or it would not be the same each time.
-    if (run.limits.steps > mostShared) {
+    const bool isByClock = run.limits.steps > mostShared;
+    if (isByClock) {
         own.wallClock = std::min(own.wallClock, many ? longestOfMany : longestOfFew);
     }
     PlannerLimits first = own;
@@ -179,6 +183,12 @@ SearchResult searchFirst(const Run& run)
     QuickStart quickStart(run.problem, budget, own.seed, [&](const Schedule& schedule) {
         if (!plain) {
             budget.allow(own.steps);
+        }
+        if (isByClock && many) {
+            using Wait = Budget::Clock::duration;
+            const Wait twice = 2 * (budget.now() - run.started);
+            budget.allowUntil(run.started +
+                              std::min<Wait>(own.wallClock, std::max<Wait>(leastOfMany, twice)));
         }
         return run.incumbent.offer(schedule, budget.taken()) && !staysClose;
     });

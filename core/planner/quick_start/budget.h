@@ -29,6 +29,8 @@ public:
     }
     /// From now on so many steps in all.
     void allow(std::int64_t steps) { steps_ = steps; }
+    /// No longer than until then.
+    void allowUntil(Clock::time_point deadline) { deadline_ = deadline; }
     [[nodiscard]] bool isOver() const { return over_; }
     [[nodiscard]] std::int64_t taken() const { return taken_; }
     [[nodiscard]] Clock::time_point now() const { return Clock::now(); }
