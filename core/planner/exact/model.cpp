@@ -265,6 +265,7 @@ void Model::addGapCosts(Variable cost)
     if (gaps.size() < 2) { // one gap is as long as the edges say
         return;
     }
+    others.reserve(others.size() + ofGaps.size() + charges_.size() + 1);
     for (const auto& [index, weight] : ofGaps) {
         others.push_back({{index}, weight});
     }
