@@ -40,7 +40,8 @@ OvenProgramStyle anyStyle(Random& random)
     style.onMinute = random.between(1, 3);
     style.change = random.between(0, 12);
     style.preferC = random.between(0, 2);
-    style.switchOn = random.between(1, 20);
+    // Where it is dear, an oven is left on with nothing in.
+    style.switchOn = random.oneIn(3) ? random.between(20, 400) : random.between(1, 20);
     style.switchOnWithin = random.oneIn(2) ? random.between(0, 30) : 0;
     return style;
 }
