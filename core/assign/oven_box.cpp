@@ -131,13 +131,16 @@ std::vector<OvenStretch> surelyGoingOn(std::vector<OvenStretch> stretches)
 BoxCost leastWithSwitching(const Oven& oven, const OvenProgramStyle& style, const OvenBox& box,
                            std::int64_t below)
 {
-    constexpr std::size_t costsAsWork = 4; // are looked at in the time of one level
+    constexpr std::size_t costsAsWork = 4; // count as one level
     const BoxPreferences preferences = preferencesOf(box.stretches);
     const std::vector<std::int64_t> settings = leastForSettings(oven, preferences.inOrder, style);
     BoxCost result{std::min(below, settings.empty() ? 0 : settings.back()), 0};
+    if (result.least >= below) {
+        return result;
+    }
     GridRows rows(oven, style, sharedColumns(oven, preferences.stays), below,
                   GridRows::Steps::WholeDegrees);
-    if (result.least >= below || !rows.isKnown()) {
+    if (!rows.isKnown()) {
         return result;
     }
     const std::vector<std::int64_t> room(box.stretches.size(), below);

@@ -6,7 +6,6 @@
 
 #include "core/planner/exact/oven_cost.h"
 #include "core/planner/exact/parts.h"
-#include "core/planner/exact/stay_lengths.h"
 
 namespace suppertide::exact {
 
@@ -34,16 +33,16 @@ struct SaidEnd
 };
 using SaidEnds = std::map<std::uint32_t, SaidEnd>; // by variable
 
-SaidEnds sayEnds(Model& model, const IndexedVector<OvenDemandIndex, StayLength>& lengths)
+SaidEnds sayEnds(Model& model)
 {
     SaidEnds said;
     for (const OvenDemandIndex index : model.problem().ovenDemands.indices()) {
         auto& stay = model.ovenStays[index];
-        if (!stay || !lengths[index].isFixed() || stay->from.variable == stay->to.variable) {
+        const StayLength& length = model.stayLengths[index];
+        if (!stay || !length.isFixed() || stay->from.variable == stay->to.variable) {
             continue;
         }
-        const Term end{stay->from.variable,
-                       stay->from.plus + static_cast<Bound>(lengths[index].least)};
+        const Term end{stay->from.variable, stay->from.plus + static_cast<Bound>(length.least)};
         said.insert_or_assign(stay->to.variable.index,
                               SaidEnd{{end.variable, end.plus - stay->to.plus}, stay->held});
         stay->to = end;
@@ -108,8 +107,7 @@ void addOvenCosts(Model& model)
         return;
     }
     const OvenProgramStyle style = ovenProgramStyle(problem.costs, true);
-    const auto lengths = stayLengths(problem);
-    const SaidEnds said = sayEnds(model, lengths);
+    const SaidEnds said = sayEnds(model);
     model.differences = std::make_shared<const StartDifferences>(differencesOf(model));
     holdToEdges(model, *model.differences, said);
     for (const OvenIndex oven : problem.ovens.indices()) {
@@ -122,7 +120,8 @@ void addOvenCosts(Model& model)
         for (const OvenDemandIndex index : problem.ovenDemands.indices()) {
             for (const auto& [candidate, chosen] : model.ovens[index]) {
                 if (candidate == oven) {
-                    stays.push_back(possibleStay(model, index, chosen, lengths[index].least));
+                    stays.push_back(
+                        possibleStay(model, index, chosen, model.stayLengths[index].least));
                 }
             }
         }
@@ -134,7 +133,7 @@ void addOvenCosts(Model& model)
     std::vector<PossibleStay> all;
     for (const OvenDemandIndex index : problem.ovenDemands.indices()) {
         if (const auto& held = model.ovenStays[index]) {
-            all.push_back(possibleStay(model, index, held->held, lengths[index].least));
+            all.push_back(possibleStay(model, index, held->held, model.stayLengths[index].least));
         }
     }
     model.ovensTogether = model.engine().newVariable(0, Model::mostOvenCost);

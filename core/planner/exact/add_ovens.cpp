@@ -78,12 +78,13 @@ bool suits(const Oven& oven, const Stay& stay)
            stay.atStart(oven).least <= milli(demand.acceptHigh) && demand.shelves <= oven.shelves;
 }
 
-/// The literal also says that something is held, if that is not sure. `least`: minutes.
-Stay stayOf(Model& model, OvenDemandIndex index, std::int64_t least)
+/// The literal also says that something is held, if that is not sure.
+Stay stayOf(Model& model, OvenDemandIndex index)
 {
     const OvenDemand& demand = model.problem().ovenDemands[index];
     Stretch held = model.stretch(demand.from, demand.to, model.selector("oven:" + demand.id));
     const bool ofOneTask = held.from.variable == held.to.variable;
+    const std::int64_t least = model.stayLengths[index].least;
     const std::int64_t length =
         ofOneTask ? held.to.plus - held.from.plus : std::max<std::int64_t>(1, least);
     if (length <= 0) {
@@ -241,14 +242,12 @@ void addOvens(Model& model)
             return;
         }
     }
-    // What a lag that may be left out says of how long a stay lasts is not sure.
-    const auto lengths =
-        model.style().selectors
-            ? IndexedVector<OvenDemandIndex, StayLength>(problem.ovenDemands.size())
-            : stayLengths(problem);
+    if (!model.style().selectors) {
+        model.stayLengths = stayLengths(problem);
+    }
     std::vector<Stay> stays;
     for (const OvenDemandIndex index : problem.ovenDemands.indices()) {
-        const Stay stay = stayOf(model, index, lengths[index].least);
+        const Stay stay = stayOf(model, index);
         if (model.isNever(stay.held.held)) {
             continue;
         }

@@ -23,9 +23,9 @@ constexpr Bound mostOvensCost = 100'000'000;
 
 Model::Model(const Problem& problem, ModelStyle style)
     : cooks(problem.tasks.size()), ovens(problem.ovenDemands.size()),
-      ovenStretches(problem.ovenDemands.size()), ovenStays(problem.ovenDemands.size()),
-      units(problem.demands.size()), problem_(&problem), style_(style),
-      always_(isTrue(engine_.newVariable(1, 1)))
+      stayLengths(problem.ovenDemands.size()), ovenStretches(problem.ovenDemands.size()),
+      ovenStays(problem.ovenDemands.size()), units(problem.demands.size()), problem_(&problem),
+      style_(style), always_(isTrue(engine_.newVariable(1, 1)))
 {
     if (minuteOf(problem.horizon) > mostMagnitude) {
         refuse();

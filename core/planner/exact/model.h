@@ -18,6 +18,7 @@
 #include "core/planner/engine/linear.h"
 #include "core/planner/exact/box_costs.h"
 #include "core/planner/exact/start_differences.h"
+#include "core/planner/exact/stay_lengths.h"
 #include "core/problem/problem.h"
 
 namespace suppertide::exact {
@@ -87,6 +88,8 @@ public:
     /// Whether a cook does anything at all.
     IndexedVector<CookIndex, Literal> works;
     IndexedVector<OvenDemandIndex, std::vector<std::pair<OvenIndex, Literal>>> ovens;
+    /// Nothing is known of them where a lag may be left out.
+    IndexedVector<OvenDemandIndex, StayLength> stayLengths;
     IndexedVector<OvenDemandIndex, std::optional<Stretch>> ovenStretches;
     /// The same, as what they cost is looked at: where how long a stay lasts is sure, its end is
     /// said by its beginning.
