@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "core/assign/cheapest_program.h"
+#include "core/assign/closed_up.h"
 #include "core/assign/oven_box.h"
 #include "tests/core/assign/small_ovens.h"
 
@@ -158,6 +159,19 @@ std::vector<OvenStretch> justSoLong(std::vector<OvenStretch> stretches,
     return stretches;
 }
 
+/// Whether the bound should be close: an oven that forgets is taken to cost what heating it from
+/// cold does at least, and a stretch of no length lets what is in begin with the next one.
+bool isClose(const Oven& oven, const std::vector<OvenStretch>& stretches,
+             const std::vector<std::int64_t>& lengths)
+{
+    for (std::size_t i = 0; i < lengths.size(); ++i) {
+        if (lengths[i] == 0 || (!stretches[i].holds() && lengths[i] >= ovenForgets(oven))) {
+            return false;
+        }
+    }
+    return true;
+}
+
 bool isEachHeld(const std::vector<OvenStay>& stays)
 {
     return std::ranges::all_of(
@@ -168,9 +182,9 @@ TEST(SwitchingBox, CostsNoMoreThanAnythingInIt)
 {
     int compared = 0;
     int met = 0;
-    int others = 0; // ovens
+    int others = 0; // in ovens that heat or cool by fractions of a degree
     int near = 0;
-    forEachSeed(300, [&](Random& random) {
+    forEachSeed(400, [&](Random& random) {
         const Oven oven = anyOven(random);
         const OvenProgramStyle style = anyStyle(random);
         const Scene scene = anyScene(random);
@@ -183,11 +197,13 @@ TEST(SwitchingBox, CostsNoMoreThanAnythingInIt)
             if (best.program && isEachHeld(scene.placed(lengths))) {
                 EXPECT_LE(least, best.cost);
                 EXPECT_LE(ofThese, best.cost);
-                const bool isSure = std::ranges::count(lengths, 0) == 0;
-                if (isSure && isOfWholeDegrees(oven)) {
+                if (!isClose(oven, scene.stretches, lengths)) {
+                    continue;
+                }
+                if (isOfWholeDegrees(oven)) {
                     ++compared;
                     met += ofThese == best.cost ? 1 : 0;
-                } else if (isSure) {
+                } else {
                     ++others;
                     near += ofThese * 10 >= best.cost * 9 ? 1 : 0;
                 }
@@ -195,7 +211,7 @@ TEST(SwitchingBox, CostsNoMoreThanAnythingInIt)
         }
     });
     EXPECT_GT(compared, 100);
-    EXPECT_GT(met, compared * 3 / 4); // mostly it is exactly what the cheapest program costs
+    EXPECT_GT(met, compared * 8 / 10); // mostly it is exactly what the cheapest program costs
     EXPECT_GT(others, 100);
     EXPECT_GT(near, others / 2);
 }
